@@ -1,0 +1,328 @@
+package problems
+
+import (
+	"fmt"
+	"hash/fnv"
+	"math"
+	"math/rand/v2"
+	"strconv"
+
+	"riserwork/problems/building"
+	"riserwork/solver"
+	"riserwork/solver/formula"
+	"riserwork/solver/unit"
+)
+
+// Problem is a skill laid over a scenario: what is told, the steps and the
+// answer, all in the units of the house.
+type Problem struct {
+	Skill    *Skill
+	Seed     uint64
+	House    House
+	Drawn    int // scenarios drawn until one was accepted
+	Building *solver.Building
+	Focus    int // index of the level asked about
+
+	Told      []Told // givens, then constants, in the order of the slots
+	Constants int    // index in Told where the constants begin
+	Steps     []Step
+	labels    []building.Label
+}
+
+// Told is a number the problem tells: a given or a constant.
+type Told struct {
+	Name     string // as formulas name it
+	Given    string // as the skill and people name it; differs where it is converted first
+	Says     string
+	Unit     unit.Unit
+	Value    float64
+	Text     string    // as printed, with its unit: "62 psi", 8'-10"
+	Least    float64   // smallest sensible step of its gauge or tape
+	Accept   []float64 // other roundings of a constant, taken without a word
+	Coarse   []float64 // roundings of a constant that are named
+	Constant bool
+}
+
+// Step is one line of the right working.
+type Step struct {
+	*Rule
+	Unit   unit.Unit
+	Least  float64 // smallest sensible step of its gauge or tape; 0: none
+	Expr   *formula.Expr
+	Bound  *formula.Bound
+	Value  float64
+	Needs  []int // slots that its formula reads
+	Wrongs []Wrong
+}
+
+// Wrong is a slip of a step, ready to be worked out.
+type Wrong struct {
+	*Slip
+	Expr  *formula.Expr
+	Bound *formula.Bound
+	Needs []int
+}
+
+// Slots counts the numbers of the problem: what is told, then the steps.
+func (p *Problem) Slots() int { return len(p.Told) + len(p.Steps) }
+
+// StepSlot is the slot of step i.
+func (p *Problem) StepSlot(i int) int { return len(p.Told) + i }
+
+// Env is the values of all slots, in the problem's units.
+func (p *Problem) Env() []float64 {
+	env := make([]float64, p.Slots())
+	for i, t := range p.Told {
+		env[i] = t.Value
+	}
+	for i, s := range p.Steps {
+		env[p.StepSlot(i)] = s.Value
+	}
+	return env
+}
+
+// Answer is the last step.
+func (p *Problem) Answer() *Step { return &p.Steps[len(p.Steps)-1] }
+
+// slot finds a name among what is told and the steps; -1 where it is not.
+func (p *Problem) slot(name string) int {
+	for i := range p.Told {
+		if p.Told[i].Name == name {
+			return i
+		}
+	}
+	for i := range p.Steps {
+		if p.Steps[i].Name == name {
+			return p.StepSlot(i)
+		}
+	}
+	return -1
+}
+
+// maxDraws bounds how often a scenario is drawn before New gives up.
+const maxDraws = 400
+
+// New draws the problem of a skill, seed and house. The same three give the
+// same problem on every platform.
+func New(skill *Skill, seed uint64, house House) (*Problem, error) {
+	house = house.normal()
+	rng := rand.New(rand.NewPCG(seed, topic(skill, house.System)))
+	for n := 1; n <= maxDraws; n++ {
+		sheet := newSheet(rng, house)
+		skill.Draw(sheet)
+		p, err := lay(skill, house, sheet)
+		if err != nil {
+			return nil, err
+		}
+		if p.workOut() && Accept(p) == "" {
+			p.Seed, p.Drawn = seed, n
+			return p, nil
+		}
+	}
+	return nil, fmt.Errorf("problems: no scenario for skill %s was found in %d draws from seed %d", skill.ID, maxDraws, seed)
+}
+
+// topic keeps the draws of two skills apart.
+func topic(s *Skill, sys unit.System) uint64 {
+	h := fnv.New64a()
+	h.Write([]byte(s.ID + "/" + strconv.Itoa(s.Version) + "/" + string(sys)))
+	return h.Sum64()
+}
+
+func newSheet(rng *rand.Rand, house House) *building.Sheet {
+	return &building.Sheet{
+		Rand: rng, System: house.System, Profile: house.Profile(),
+		Imperial: house.Imperial, TopMin: house.TopMin,
+	}
+}
+
+// lay puts the numbers of a sheet under the rules of a skill.
+func lay(skill *Skill, house House, sheet *building.Sheet) (*Problem, error) {
+	p := &Problem{Skill: skill, House: house, Building: sheet.Building, Focus: sheet.Focus, labels: sheet.Labels}
+	rules := make([]*Rule, 0, len(skill.Rules)+2)
+	for i := range skill.Givens {
+		g := &skill.Givens[i]
+		v, ok := sheet.Value(g.Name)
+		if !ok {
+			return nil, fmt.Errorf("problems: skill %s tells %q, and its drawing does not set it", skill.ID, g.Name)
+		}
+		told := toldGiven(g, v, house)
+		if r := conversion(g, house); r != nil {
+			told.Name = g.Name + plateSuffix
+			rules = append(rules, r)
+		}
+		p.Told = append(p.Told, told)
+	}
+	for i := range skill.Rules {
+		rules = append(rules, &skill.Rules[i])
+	}
+	return p, p.bind(rules)
+}
+
+// toldGiven is a given with its number, in US units where it is read off a
+// plate or gauge of a mixed job.
+func toldGiven(g *Given, v building.Value, house House) Told {
+	sys := house.System
+	if g.Plate && sys == unit.Mixed {
+		sys = unit.US
+	}
+	t := Told{Name: g.Name, Given: g.Name, Says: g.Says, Unit: g.Measure.Unit(sys), Value: v.Value, Least: g.Measure.Least(sys), Text: v.Text}
+	if t.Text == "" {
+		t.Text = t.Unit.Of(v.Value).Text(exact)
+	}
+	return t
+}
+
+// exact is enough figures to print a given as it is.
+const exact = 9
+
+// bind finds the constants that the rules use, parses every formula and gives
+// each name its slot.
+func (p *Problem) bind(rules []*Rule) error {
+	p.Constants = len(p.Told)
+	parsed := make([]*formula.Expr, len(rules))
+	for i, r := range rules {
+		e, err := formula.Parse(r.formula(p.House.System))
+		if err != nil {
+			return fmt.Errorf("problems: skill %s, rule %s: %w", p.Skill.ID, r.Name, err)
+		}
+		parsed[i] = e
+		p.addConstants(e, rules)
+		for j := range r.Slips {
+			w, err := formula.Parse(r.Slips[j].formula(p.House.System))
+			if err != nil {
+				return fmt.Errorf("problems: skill %s, slip %s: %w", p.Skill.ID, r.Slips[j].ID, err)
+			}
+			p.addConstants(w, rules)
+		}
+	}
+	for _, r := range rules {
+		p.Steps = append(p.Steps, Step{Rule: r, Unit: r.Measure.Unit(p.House.System), Least: r.Measure.Least(p.House.System)})
+	}
+	for i, r := range rules {
+		s := &p.Steps[i]
+		s.Expr = parsed[i]
+		var err error
+		if s.Bound, s.Needs, err = p.bound(s.Expr, i); err != nil {
+			return err
+		}
+		for j := range r.Slips {
+			w := Wrong{Slip: &r.Slips[j]}
+			w.Expr, _ = formula.Parse(w.formula(p.House.System))
+			if w.Bound, w.Needs, err = p.bound(w.Expr, i); err != nil {
+				return err
+			}
+			s.Wrongs = append(s.Wrongs, w)
+		}
+	}
+	return nil
+}
+
+func (r *Rule) formula(s unit.System) string {
+	if s != unit.US && r.Metric != "" {
+		return r.Metric
+	}
+	return r.Formula
+}
+
+func (s *Slip) formula(sys unit.System) string {
+	if sys != unit.US && s.Metric != "" {
+		return s.Metric
+	}
+	return s.Formula
+}
+
+// addConstants tells the constants that a formula names.
+func (p *Problem) addConstants(e *formula.Expr, rules []*Rule) {
+	for _, name := range e.Names() {
+		c, ok := solver.ConstantByName(name)
+		if !ok || p.slot(name) >= 0 {
+			continue
+		}
+		p.Told = append(p.Told, toldConstant(c, p.House))
+	}
+}
+
+func toldConstant(c solver.Constant, house House) Told {
+	taught := c.In(house.System)
+	u, err := unit.Parse(taught.Unit)
+	if err != nil {
+		u = unit.Number
+	}
+	u = u.Difference()
+	shown := house.shown(c)
+	t := Told{Name: c.Name, Says: c.Says, Unit: u, Value: number(shown), Constant: true}
+	t.Text = shown + "\u00a0" + u.Name
+	for _, a := range taught.Accept {
+		if a != shown {
+			t.Accept = append(t.Accept, number(a))
+		}
+	}
+	for _, a := range taught.Coarse {
+		if a != shown {
+			t.Coarse = append(t.Coarse, number(a))
+		}
+	}
+	return t
+}
+
+func number(text string) float64 {
+	v, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		return math.NaN()
+	}
+	return v
+}
+
+// bound gives the names of a formula their slots; a step may use only what
+// was told and the steps before it.
+func (p *Problem) bound(e *formula.Expr, step int) (*formula.Bound, []int, error) {
+	var needs []int
+	b, err := e.Bind(func(name string) int {
+		i := p.slot(name)
+		if i >= p.StepSlot(step) {
+			return -1
+		}
+		return i
+	})
+	if err != nil {
+		return nil, nil, fmt.Errorf("problems: skill %s, step %s: %w", p.Skill.ID, p.Steps[step].Name, err)
+	}
+	for _, name := range e.Names() {
+		needs = append(needs, p.slot(name))
+	}
+	return b, needs, nil
+}
+
+// workOut fills in the value of every step; false where one is not a number.
+func (p *Problem) workOut() bool {
+	env := make([]float64, p.Slots())
+	for i, t := range p.Told {
+		env[i] = t.Value
+	}
+	for i := range p.Steps {
+		s := &p.Steps[i]
+		s.Value = s.Bound.Eval(env)
+		env[p.StepSlot(i)] = s.Value
+		if math.IsNaN(s.Value) || math.IsInf(s.Value, 0) {
+			return false
+		}
+	}
+	return true
+}
+
+// World is the problem as the solver sees it.
+func (p *Problem) World() World {
+	return World{Building: p.Building, Focus: p.Focus, si: func(name string) float64 {
+		for _, t := range p.Told {
+			if t.Given == name || t.Constant && t.Name == name {
+				return t.Unit.SI(t.Value)
+			}
+		}
+		if c, ok := solver.ConstantByName(name); ok {
+			t := toldConstant(c, p.House)
+			return t.Unit.SI(t.Value)
+		}
+		return math.NaN()
+	}}
+}

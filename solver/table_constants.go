@@ -1,0 +1,82 @@
+package solver
+
+// Constants are the figures of water and of units that formulas may name.
+// Exact factors are those of NIST SP 811 (2008), App. B.9; which roundings
+// are taught is common practice, no source.
+var Constants = []Constant{
+	{
+		Name: "gamma", Says: "pressure of one foot (metre) of water",
+		US: Taught{"psi/ft", []string{"0.433", "0.4333", "0.4335", "0.434", "0.4329004329"}, []string{"0.43", "0.5"}},
+		SI: Taught{"kPa/m", []string{"9.81", "9.8", "9.807", "9.80665"}, []string{"10"}},
+	},
+	{
+		Name: "water_heat", Says: "heat of one gallon (litre) of water per degree",
+		US: Taught{"Btu/(gal·°F)", []string{"8.33", "8.34", "8.345", "8.337"}, []string{"8.3"}},
+		SI: Taught{"kJ/(L·K)", []string{"4.19", "4.18", "4.184", "4.186", "4.187", "4.2"}, []string{"4"}},
+	},
+	{
+		Name: "flow_heat", Says: "heat carried by a flow of one per degree",
+		US: Taught{"Btu/(h·gpm·°F)", []string{"500", "499.8", "500.4", "490"}, nil},
+		SI: Taught{"kJ/(L·K)", []string{"4.19", "4.18", "4.184", "4.186", "4.187", "4.2"}, []string{"4"}},
+	},
+	{
+		Name: "kpa_per_psi", Says: "kilopascals in one psi",
+		US: Taught{"kPa/psi", []string{"6.895", "6.89", "6.9", "6.894757"}, []string{"7"}},
+		SI: Taught{"kPa/psi", []string{"6.895", "6.89", "6.9", "6.894757"}, []string{"7"}},
+	},
+	{
+		Name: "metre_per_foot", Says: "metres in one foot",
+		US: Taught{"m/ft", []string{"0.3048", "0.305"}, []string{"0.3"}},
+		SI: Taught{"m/ft", []string{"0.3048", "0.305"}, []string{"0.3"}},
+	},
+	{
+		Name: "litre_per_gallon", Says: "litres in one US gallon",
+		US: Taught{"L/US gal", []string{"3.785", "3.78", "3.79", "3.785412"}, []string{"4"}},
+		SI: Taught{"L/US gal", []string{"3.785", "3.78", "3.79", "3.785412"}, []string{"4"}},
+	},
+	{
+		Name: "litre_per_imperial", Says: "litres in one imperial gallon",
+		US: Taught{"L/imp gal", []string{"4.546", "4.55", "4.54609"}, nil},
+		SI: Taught{"L/imp gal", []string{"4.546", "4.55", "4.54609"}, nil},
+	},
+	{
+		Name: "us_per_imperial", Says: "US gallons in one imperial gallon",
+		US: Taught{"US gal/imp gal", []string{"1.2", "1.201", "1.20095"}, nil},
+		SI: Taught{"US gal/imp gal", []string{"1.2", "1.201", "1.20095"}, nil},
+	},
+	{
+		Name: "ls_per_gpm", Says: "litres per second in one US gallon per minute",
+		US: Taught{"(L/s)/gpm", []string{"0.0631", "0.06309"}, nil},
+		SI: Taught{"(L/s)/gpm", []string{"0.0631", "0.06309"}, nil},
+	},
+	{
+		Name: "btu_per_kwh", Says: "Btu in one kilowatt hour",
+		US: Taught{"Btu/kWh", []string{"3412", "3410", "3413", "3414"}, []string{"3400"}},
+		SI: Taught{"Btu/kWh", []string{"3412", "3410", "3413", "3414"}, []string{"3400"}},
+	},
+	{
+		Name: "watt_per_hp", Says: "watts in one horsepower",
+		US: Taught{"W/hp", []string{"746", "745.7"}, []string{"750"}},
+		SI: Taught{"W/hp", []string{"746", "745.7"}, []string{"750"}},
+	},
+	{
+		Name: "head_per_vacuum", Says: "height of water that one inch of mercury (one kPa) of vacuum lifts",
+		US: Taught{"ft/inHg", []string{"1.13", "1.133"}, nil},
+		SI: Taught{"m/kPa", []string{"0.102", "0.10197"}, []string{"0.1"}},
+	},
+	{
+		Name: "seconds_per_minute", Says: "seconds in a minute",
+		US: Taught{"s/min", []string{"60"}, nil},
+		SI: Taught{"s/min", []string{"60"}, nil},
+	},
+	{
+		Name: "minutes_per_hour", Says: "minutes in an hour",
+		US: Taught{"min/h", []string{"60"}, nil},
+		SI: Taught{"min/h", []string{"60"}, nil},
+	},
+	{
+		Name: "inches_per_foot", Says: "inches in a foot",
+		US: Taught{"in/ft", []string{"12"}, nil},
+		SI: Taught{"in/ft", []string{"12"}, nil},
+	},
+}

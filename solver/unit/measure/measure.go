@@ -1,0 +1,67 @@
+// Package measure lists what the trade measures, each with its unit in US and
+// in SI working.
+package measure
+
+import "riserwork/solver/unit"
+
+// Of is a thing measured, with the unit the trade measures it in.
+type Of struct {
+	Name   string
+	US, SI string  // unit names
+	Round  float64 // smallest step of its gauge or tape in the unit: whole psi, kPa, ft; 0 has none
+	RoundM float64 // the same in SI
+	Point  bool    // a temperature on a scale, not a difference
+}
+
+// Measures of the skills. Round is what people read off a gauge or a tape.
+var (
+	Pressure    = Of{Name: "pressure", US: "psi", SI: "kPa", Round: 1, RoundM: 1}
+	AbsPressure = Of{Name: "absolute pressure", US: "psia", SI: "kPa abs", Round: 1, RoundM: 1}
+	Vacuum      = Of{Name: "vacuum", US: "inHg", SI: "kPa", Round: 0, RoundM: 1}
+	Height      = Of{Name: "height", US: "ft", SI: "m", Round: 1}
+	PipeLength  = Of{Name: "pipe length", US: "ft", SI: "m", Round: 1}
+	Friction    = Of{Name: "friction", US: "psi/100 ft", SI: "kPa/m"}
+	Tank        = Of{Name: "volume", US: "US gal", SI: "L"}
+	FlowRate    = Of{Name: "flow", US: "gpm", SI: "L/s"}
+	HourFlow    = Of{Name: "hourly flow", US: "gph", SI: "L/h"}
+	Temp        = Of{Name: "temperature", US: "°F", SI: "°C", Round: 1, RoundM: 1, Point: true}
+	TempDrop    = Of{Name: "temperature difference", US: "°F", SI: "K", Round: 1, RoundM: 1}
+	Heat        = Of{Name: "heat", US: "Btu", SI: "kJ"}
+	HeatRate    = Of{Name: "heat rate", US: "Btu/h", SI: "kW"}
+	HeatPerPipe = Of{Name: "heat loss of pipe", US: "Btu/(h·ft)", SI: "W/m"}
+	TimeHours   = Of{Name: "time", US: "h", SI: "h"}
+	TimeSeconds = Of{Name: "time", US: "s", SI: "s"}
+	Share       = Of{Name: "share"}
+	Count       = Of{Name: "count"}
+	Answer      = Of{Name: "answer"}
+)
+
+// Unit is the unit of the measure in a system; the mixed one works in SI.
+func (m Of) Unit(s unit.System) unit.Unit {
+	name := m.SI
+	if s == unit.US {
+		name = m.US
+	}
+	if name == "" {
+		return unit.Number
+	}
+	u, err := unit.Parse(name)
+	if err != nil {
+		return unit.Unit{Name: name}
+	}
+	if !m.Point {
+		u = u.Difference()
+	}
+	return u
+}
+
+// Least is the smallest sensible step of the measure in a system, 0 for none.
+func (m Of) Least(s unit.System) float64 {
+	if s == unit.US {
+		return m.Round
+	}
+	return m.RoundM
+}
+
+// In is a measure in one unit whatever the system: for conversions.
+func In(name string) Of { return Of{Name: name, US: name, SI: name} }
