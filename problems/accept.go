@@ -12,7 +12,7 @@ import (
 // slips of its step, and honest rounding must not flip a whole number or a
 // choice.
 func Accept(p *Problem) string {
-	figures := p.ChainBand(figuresOnly)
+	figures := p.ChainBand(Figures)
 	whole := p.ChainBand((*Step).Coarse)
 	for i := range p.Steps {
 		s := &p.Steps[i]

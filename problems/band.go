@@ -43,7 +43,9 @@ func (s *Step) figures() int { return max(3, s.Figures) }
 // rounding is how the lines of a chain are rounded: its half of a value.
 type rounding func(s *Step, v float64) float64
 
-func figuresOnly(s *Step, v float64) float64 { return s.figureHalf(v) }
+// Figures is half of the last of the figures that a value of the step is given
+// to: the third, or more where the step asks.
+func Figures(s *Step, v float64) float64 { return s.figureHalf(v) }
 
 // ChainBand is the values that every step may have when each line of the
 // chain is rounded; constants may be any that is taken without a word.

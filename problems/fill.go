@@ -45,7 +45,7 @@ func (p *Problem) word(key string, env []float64, more []Word) string {
 			return l.Text
 		}
 	}
-	if i := p.slot(key); i >= 0 {
+	if i := p.Slot(key); i >= 0 {
 		return p.SlotText(i, env[i])
 	}
 	for _, t := range p.Told {
@@ -57,7 +57,7 @@ func (p *Problem) word(key string, env []float64, more []Word) string {
 	if err != nil {
 		return "{" + key + "}"
 	}
-	b, err := e.Bind(p.slot)
+	b, err := e.Bind(p.Slot)
 	if err != nil {
 		return "{" + key + "}"
 	}

@@ -84,8 +84,8 @@ func (p *Problem) Env() []float64 {
 // Answer is the last step.
 func (p *Problem) Answer() *Step { return &p.Steps[len(p.Steps)-1] }
 
-// slot finds a name among what is told and the steps; -1 where it is not.
-func (p *Problem) slot(name string) int {
+// Slot finds a name among what is told and the steps; -1 where it is not.
+func (p *Problem) Slot(name string) int {
 	for i := range p.Told {
 		if p.Told[i].Name == name {
 			return i
@@ -236,7 +236,7 @@ func (s *Slip) formula(sys unit.System) string {
 func (p *Problem) addConstants(e *formula.Expr, rules []*Rule) {
 	for _, name := range e.Names() {
 		c, ok := solver.ConstantByName(name)
-		if !ok || p.slot(name) >= 0 {
+		if !ok || p.Slot(name) >= 0 {
 			continue
 		}
 		p.Told = append(p.Told, toldConstant(c, p.House))
@@ -279,7 +279,7 @@ func number(text string) float64 {
 func (p *Problem) bound(e *formula.Expr, step int) (*formula.Bound, []int, error) {
 	var needs []int
 	b, err := e.Bind(func(name string) int {
-		i := p.slot(name)
+		i := p.Slot(name)
 		if i >= p.StepSlot(step) {
 			return -1
 		}
@@ -289,7 +289,7 @@ func (p *Problem) bound(e *formula.Expr, step int) (*formula.Bound, []int, error
 		return nil, nil, fmt.Errorf("problems: skill %s, step %s: %w", p.Skill.ID, p.Steps[step].Name, err)
 	}
 	for _, name := range e.Names() {
-		needs = append(needs, p.slot(name))
+		needs = append(needs, p.Slot(name))
 	}
 	return b, needs, nil
 }
@@ -325,4 +325,12 @@ func (p *Problem) World() World {
 		}
 		return math.NaN()
 	}}
+}
+
+// SlotUnit is the unit of a slot.
+func (p *Problem) SlotUnit(i int) unit.Unit {
+	if i < len(p.Told) {
+		return p.Told[i].Unit
+	}
+	return p.Steps[i-len(p.Told)].Unit
 }

@@ -1,0 +1,166 @@
+package marking
+
+import (
+	"math"
+	"strings"
+
+	"riserwork/problems"
+)
+
+// Bounds of a sheet; lines beyond are found not readable.
+const maxLines = 60
+
+// Blanks marks a guided sheet: blanks[i] is what stands in the blank of step
+// i, empty where nothing does. A step left empty is taken as done in the
+// head. Lines of the result are one a step, in order.
+func Blanks(p *problems.Problem, blanks []string) Result {
+	m := newSheet(p)
+	findings := make([]Finding, len(p.Steps))
+	for i := range p.Steps {
+		text := ""
+		if i < len(blanks) {
+			text = blanks[i]
+		}
+		findings[i] = m.line(i, text)
+	}
+	return m.result(findings, findings)
+}
+
+// Lines marks free working: any number of lines in any order, each tied to
+// the step that it answers.
+func Lines(p *problems.Problem, lines []string) Result {
+	m := newSheet(p)
+	texts := lines[:min(len(lines), maxLines)]
+	tie := m.tie(texts)
+	byStep := make([]Finding, len(p.Steps))
+	byLine := make([]Finding, len(lines))
+	for l := range byLine {
+		byLine[l] = Finding{Text: lines[l], Step: -1, Verdict: NotReadable, Value: math.NaN(), Says: "More than 60 lines: this one was not read."}
+	}
+	for i := range p.Steps {
+		byStep[i] = Finding{Step: i, Verdict: Empty, Value: math.NaN()}
+		if l := tie[i]; l >= 0 {
+			byStep[i] = m.line(i, texts[l])
+			byLine[l] = byStep[i]
+		}
+	}
+	for l, text := range texts {
+		if byLine[l].Step < 0 {
+			byLine[l] = m.untied(text)
+		}
+	}
+	return m.result(byStep, byLine)
+}
+
+// line judges a text as the answer of step i and keeps its number.
+func (m *sheet) line(i int, text string) Finding {
+	f := Finding{Text: text, Step: i, Verdict: Empty, Value: math.NaN()}
+	if strings.TrimSpace(text) == "" {
+		return f
+	}
+	readings, why := readLine(m.p, text)
+	best, found := m.best(i, readings, true)
+	if !found {
+		f.Verdict, f.Says = NotReadable, m.notReadable(i, why)
+		return f
+	}
+	f.Value = best.num.v
+	f.ReadAs = m.p.SlotText(m.p.StepSlot(i), best.num.v)
+	m.explain(&f, best)
+	m.keep(i, best)
+	return f
+}
+
+// best is the kindest judgement over every way a line may be read.
+func (m *sheet) best(i int, readings []reading, full bool) (judgement, bool) {
+	var best judgement
+	found := false
+	for _, r := range readings {
+		for _, n := range m.numbers(r, &m.p.Steps[i]) {
+			if math.IsNaN(n.v) || math.IsInf(n.v, 0) {
+				continue
+			}
+			j := m.judge(i, n, full)
+			j.unit()
+			if !found || j.cost() < best.cost() {
+				best, found = j, true
+			}
+		}
+	}
+	return best, found
+}
+
+// unit turns a good verdict on a bare number into the one on its unit.
+func (j *judgement) unit() {
+	if !j.verdict.Good() {
+		return
+	}
+	switch {
+	case j.num.raw:
+		j.verdict = WrongUnit
+	case j.num.noUnit && j.verdict == Right:
+		j.verdict = UnitMissing
+	}
+}
+
+// cost ranks judgements: the fewest faults first.
+func (j *judgement) cost() float64 {
+	c := costOf(j.verdict)
+	if j.num.raw && j.verdict != WrongUnit {
+		c += 0.05
+	}
+	return c
+}
+
+// costOf is the cost of a verdict.
+func costOf(v Verdict) float64 {
+	switch v {
+	case Right:
+		return 0
+	case RoundedEarly, FollowThrough, UnitMissing:
+		return 0.02
+	case NotFollowing:
+		return 0.5
+	case WrongUnit:
+		return 0.9
+	case Slip, Arithmetic:
+		return 1
+	case TwoSlips, WrongGiven, PossibleSlip, Transposed, PowerOfTen, Sign:
+		return 1.15
+	}
+	return 1.2
+}
+
+// keep makes the number the learner's own for the steps that follow.
+func (m *sheet) keep(i int, j judgement) {
+	s := &m.p.Steps[i]
+	sound, _ := m.soundBefore(i)
+	o := own{v: j.num.v, half: math.Min(j.num.half, s.Coarse(j.num.v)), exact: make([]float64, len(m.variants))}
+	if j.num.turned {
+		o.half += 5e-4 * math.Abs(j.num.v)
+	}
+	switch j.verdict {
+	case Right, RoundedEarly, UnitMissing, WrongUnit:
+		o.sound = sound
+	case NotFollowing:
+		o.sound = true
+	}
+	var swaps []swap
+	if len(j.slips) > 0 && j.verdict != NotFollowing {
+		swaps = j.slips[0].swaps
+	}
+	env := make([]float64, m.p.Slots())
+	bound := boundOf(s.Bound, i, swaps)
+	round := math.Max(2*o.half, s.Coarse(o.v))
+	for v := range m.variants {
+		o.exact[v] = o.v
+		for _, asWritten := range [2]bool{true, false} {
+			m.fill(env, v, asWritten, plain, i, swaps)
+			if x := bound.Eval(env); math.Abs(x-o.v) <= round {
+				o.exact[v] = x
+			}
+		}
+	}
+	o.written = true
+	m.own[i] = o
+}
