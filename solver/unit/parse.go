@@ -43,10 +43,14 @@ func Match(text string) (Unit, int) { return MatchWith(text, Options{}) }
 
 // MatchWith is Match as the options say.
 func MatchWith(text string, opt Options) (Unit, int) {
+	all := text
 	text = text[:min(len(text), maxUnit)]
 	whole, wholeLen := lookUp(text, opt, true)
 	c := composer{text: text, opt: opt}
 	n := c.expression(0)
+	if max(n, wholeLen) == maxUnit && !wordEnds(all[maxUnit:]) {
+		return Unit{}, 0
+	}
 	if n <= wholeLen {
 		return whole, wholeLen
 	}
@@ -199,10 +203,8 @@ func (c *composer) unit() Unit {
 		u.Dim = u.Dim.Mul(p.unit.Dim.Pow(p.power))
 	}
 	u.Name = joinName(over, under)
-	for _, e := range table {
-		if e.Name == u.Name {
-			return e.Unit
-		}
+	if t, n := lookUp(u.Name, Options{}, true); n == len(u.Name) {
+		return t
 	}
 	return u
 }
@@ -240,7 +242,7 @@ func readPower(text string) (power, used int) {
 	for _, p := range []struct {
 		text  string
 		power int
-	}{{"²", 2}, {"³", 3}, {"^2", 2}, {"^3", 3}, {"^4", 4}, {"^5", 5}, {"^6", 6}, {"2", 2}, {"3", 3}} {
+	}{{"²", 2}, {"³", 3}, {"^2", 2}, {"^3", 3}, {"^4", 4}, {"2", 2}, {"3", 3}} {
 		if strings.HasPrefix(text, p.text) {
 			return p.power, len(p.text)
 		}

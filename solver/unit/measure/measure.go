@@ -23,6 +23,7 @@ var (
 	Friction    = Of{Name: "friction", US: "psi/100 ft", SI: "kPa/m"}
 	Tank        = Of{Name: "volume", US: "US gal", SI: "L"}
 	FlowRate    = Of{Name: "flow", US: "gpm", SI: "L/s"}
+	OutletFlow  = Of{Name: "flow of an outlet", US: "gpm", SI: "L/min"}
 	HourFlow    = Of{Name: "hourly flow", US: "gph", SI: "L/h"}
 	Temp        = Of{Name: "temperature", US: "°F", SI: "°C", Round: 1, RoundM: 1, Point: true}
 	TempDrop    = Of{Name: "temperature difference", US: "°F", SI: "K", Round: 1, RoundM: 1}
