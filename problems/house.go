@@ -52,3 +52,9 @@ func (h House) shown(c solver.Constant) string {
 	}
 	return c.In(h.System).Accept[0]
 }
+
+// taught is the number of a constant as the house teaches it.
+func (h House) taught(name string) float64 {
+	c, _ := solver.ConstantByName(name)
+	return number(h.shown(c))
+}

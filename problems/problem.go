@@ -130,10 +130,16 @@ func topic(s *Skill, sys unit.System) uint64 {
 }
 
 func newSheet(rng *rand.Rand, house House) *building.Sheet {
-	return &building.Sheet{
+	s := &building.Sheet{
 		Rand: rng, System: house.System, Profile: house.Profile(),
 		Imperial: house.Imperial, TopMin: house.TopMin,
+		PSI: unit.PSI, Gallon: unit.USGallon,
 	}
+	if house.System == unit.Mixed {
+		s.PSI = unit.Pressure(house.taught("kpa_per_psi")) * unit.Kilopascal
+		s.Gallon = unit.Volume(house.taught("litre_per_gallon")) * unit.Litre
+	}
+	return s
 }
 
 // lay puts the numbers of a sheet under the rules of a skill.
@@ -314,6 +320,11 @@ func (p *Problem) workOut() bool {
 // World is the problem as the solver sees it.
 func (p *Problem) World() World {
 	return World{Building: p.Building, Focus: p.Focus, si: func(name string) float64 {
+		for i := range p.Steps { // a given that was converted first
+			if s := &p.Steps[i]; s.Name == name {
+				return s.Unit.SI(s.Value)
+			}
+		}
 		for _, t := range p.Told {
 			if t.Given == name || t.Constant && t.Name == name {
 				return t.Unit.SI(t.Value)

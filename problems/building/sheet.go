@@ -22,6 +22,12 @@ type Sheet struct {
 	Imperial bool
 	TopMin   float64 // pressure to keep at the top, psi or kPa
 
+	// PSI and Gallon are what a unit of a US plate comes to: in the mixed
+	// system as the school's rounded factor has it, so that the building and
+	// the converted numbers of the working are the same.
+	PSI    unit.Pressure
+	Gallon unit.Volume
+
 	Building *solver.Building
 	Focus    int // index of the level asked about
 	Values   []Value
@@ -127,9 +133,18 @@ func (s *Sheet) Press(v float64) unit.Pressure {
 // PlatePress is v in the unit of gauges: psi unless all is metric.
 func (s *Sheet) PlatePress(v float64) unit.Pressure {
 	if s.PlateUS() {
-		return unit.Pressure(v) * unit.PSI
+		return unit.Pressure(v) * s.PSI
 	}
 	return unit.Pressure(v) * unit.Kilopascal
+}
+
+// PlateVolume is v in the unit of tank plates: US gallons unless all is
+// metric, then litres.
+func (s *Sheet) PlateVolume(v float64) unit.Volume {
+	if s.PlateUS() {
+		return unit.Volume(v) * s.Gallon
+	}
+	return unit.Volume(v) * unit.Litre
 }
 
 // Value is the number set for a given; false where none was set.

@@ -7,8 +7,6 @@
 // is named only where its value fits the figures that were written.
 package marking
 
-import "riserwork/problems"
-
 // Verdict is what a line is found to be. The list is closed.
 type Verdict string
 
