@@ -54,7 +54,6 @@ func (s *Step) usable(band formula.Interval) string {
 func (p *Problem) apart(i int, chain formula.Interval) string {
 	s := &p.Steps[i]
 	one := p.OneStepBand(i)
-	third := 2 * s.figureHalf(s.Value) // people cut off as well as round
 	env := p.Env()
 	values := make([]float64, 0, len(s.Wrongs))
 	for j := range s.Wrongs {
@@ -63,7 +62,9 @@ func (p *Problem) apart(i int, chain formula.Interval) string {
 		if math.IsNaN(v) {
 			continue
 		}
-		if chain.Contains(v) || v >= one.Lo-third && v <= one.Hi+third {
+		// the slip is written rounded too, or cut off
+		by := math.Max(2*s.figureHalf(s.Value), s.Coarse(v))
+		if overlaps(chain, v, by) || overlaps(one, v, by) {
 			return "slip " + w.ID + " gives " + strconv.FormatFloat(v, 'g', 5, 64) + ", within the rounding of the right value"
 		}
 		for k, u := range values {
@@ -74,4 +75,9 @@ func (p *Problem) apart(i int, chain formula.Interval) string {
 		values = append(values, v)
 	}
 	return ""
+}
+
+// overlaps reports whether v plus and minus by touches the band.
+func overlaps(band formula.Interval, v, by float64) bool {
+	return v >= band.Lo-by && v <= band.Hi+by
 }

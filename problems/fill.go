@@ -88,5 +88,11 @@ func (s *Step) Text(v float64) string {
 	return s.Unit.Of(v).Text(s.figures())
 }
 
-// AskText is the question with its numbers.
-func (p *Problem) AskText() string { return p.Fill(p.Skill.Ask, p.Env()) }
+// AskText is the question with its numbers, each as it was told.
+func (p *Problem) AskText() string {
+	var told []Word
+	for _, t := range p.Told[:p.Constants] {
+		told = append(told, Word{t.Given, t.Text})
+	}
+	return p.Fill(p.Skill.Ask, p.Env(), told...)
+}

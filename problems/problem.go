@@ -174,6 +174,9 @@ func toldGiven(g *Given, v building.Value, house House) Told {
 	}
 	t := Told{Name: g.Name, Given: g.Name, Says: g.Says, Unit: g.Measure.Unit(sys), Value: v.Value, Least: g.Measure.Least(sys), Text: v.Text}
 	if t.Text == "" {
+		t.Text = building.FeetInches(t.Unit, v.Value)
+	}
+	if t.Text == "" {
 		t.Text = t.Unit.Of(v.Value).Text(exact)
 	}
 	return t

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"riserwork/solver/formula"
+	"riserwork/solver/unit"
 )
 
 // Line is one line of the right working, as an instructor writes it.
@@ -47,6 +48,9 @@ func (p *Problem) bare(name string, env []float64) string {
 		return name
 	}
 	text := p.SlotText(i, env[i])
+	if strings.ContainsRune(text, '\'') {
+		return unit.Format(env[i], 4)
+	}
 	if i < len(p.Told) {
 		return strings.TrimSuffix(text, "\u00a0"+p.Told[i].Unit.Name)
 	}

@@ -3,6 +3,8 @@ package building
 import (
 	"fmt"
 	"math"
+
+	"riserwork/solver/unit"
 )
 
 // Height is a drawn height: a number in feet or metres, and its text where it
@@ -15,6 +17,16 @@ type Height struct {
 // feetInches is a height of whole feet and inches, as drawings write it.
 func feetInches(feet, inches int) Height {
 	return Height{float64(feet) + float64(inches)/12, fmt.Sprintf("%d'-%d\"", feet, inches)}
+}
+
+// FeetInches is a height as a drawing in feet writes it, where it is a whole
+// number of inches and no half foot; else empty.
+func FeetInches(u unit.Unit, v float64) string {
+	in := math.Round(v * 12)
+	if u.Name != "ft" || math.Abs(v*12-in) > 1e-6 || v < 0 || math.Mod(in, 6) == 0 {
+		return ""
+	}
+	return feetInches(int(in)/12, int(in)%12).Text
 }
 
 // plain is a height written as a decimal number.

@@ -43,7 +43,7 @@ func (m *sheet) tie(texts []string) []int {
 				}
 				copy(m.own, b.own)
 				j, ok := m.best(i, readings[l], false)
-				if !ok || j.num.raw && fixed[l] != i {
+				if !ok || j.num.raw && j.verdict != WrongUnit && fixed[l] != i {
 					continue
 				}
 				cost := j.cost()

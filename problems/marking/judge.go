@@ -56,10 +56,9 @@ func (m *sheet) judge(i int, n number, full bool) judgement {
 		at, within = n.e, n.eHalf+1e-9*math.Abs(n.e)
 	}
 	j := judgement{num: n, isExpr: n.hasExpr, right: m.rightFromOwn(i)}
-	if m.accepted(i, n, at, within, sensible, &j) {
-		return j
-	}
-	if m.slips(i, hidden, n, at, within, sensible, &j) {
+	if m.accepted(i, n, at, within, sensible, false, &j) ||
+		m.slips(i, hidden, n, at, within, sensible, &j) ||
+		m.accepted(i, n, at, within, sensible, true, &j) {
 		return j
 	}
 	if full && m.digits(i, hidden, n, &j) {
@@ -71,7 +70,7 @@ func (m *sheet) judge(i int, n number, full bool) judgement {
 	if full && m.pairs(i, hidden, n, at, within, &j) {
 		return j
 	}
-	if !n.hasExpr && m.inOwnBand(i, n.v, n.half+1e-9*math.Abs(n.v)) >= 0 && n.figures < 3 {
+	if !n.hasExpr && m.inOwnBand(i, n.v, n.half+1e-9*math.Abs(n.v), false) && n.figures < 3 {
 		j.verdict = RoundedEarly
 		return j
 	}
@@ -86,19 +85,21 @@ func (m *sheet) rightFromOwn(i int) float64 {
 	return v
 }
 
-// inOwnBand is the first variant of the constants whose band holds v; -1.
-func (m *sheet) inOwnBand(i int, v, by float64) int {
+// inOwnBand reports whether the step's rule on the learner's own numbers gives
+// v, by any rounding of the constants that is taken without a word, or by one
+// that is named as coarse.
+func (m *sheet) inOwnBand(i int, v, by float64, coarse bool) bool {
 	for k, b := range m.ownBands(i) {
-		if v >= b.Lo-by && v <= b.Hi+by {
-			return k
+		if m.coarse[k] == coarse && v >= b.Lo-by && v <= b.Hi+by {
+			return true
 		}
 	}
-	return -1
+	return false
 }
 
 // accepted finds whether the line is right by its rule on the learner's own
-// numbers.
-func (m *sheet) accepted(i int, n number, at, within, sensible float64, j *judgement) bool {
+// numbers, with the constants as taught or as coarsely rounded ones.
+func (m *sheet) accepted(i int, n number, at, within, sensible float64, coarse bool, j *judgement) bool {
 	s := &m.p.Steps[i]
 	loose := sensible
 	if n.figures >= 3 {
@@ -114,11 +115,10 @@ func (m *sheet) accepted(i int, n number, at, within, sensible float64, j *judge
 			by += 2e-3 * math.Abs(at)
 		}
 	}
-	variant := m.inOwnBand(i, at, by+1e-9*math.Abs(at))
-	if variant < 0 {
+	if !m.inOwnBand(i, at, by+1e-9*math.Abs(at), coarse) {
 		return false
 	}
-	j.coarse = m.coarse[variant]
+	j.coarse = coarse
 	sound, bad := m.soundBefore(i)
 	j.after = bad
 	if n.hasExpr && math.Abs(n.v-n.e) > math.Max(loose, s.Coarse(n.e)*1.0000001)+n.eHalf {
@@ -128,7 +128,7 @@ func (m *sheet) accepted(i int, n number, at, within, sensible float64, j *judge
 	switch {
 	case !sound:
 		j.verdict = FollowThrough
-	case m.early(i, n):
+	case !coarse && m.early(i, n):
 		j.verdict = RoundedEarly
 	default:
 		j.verdict = Right

@@ -12,11 +12,11 @@ const marksPerStep = 2
 // result adds up the marks and finds the earliest fault.
 func (m *sheet) result(byStep, byLine []Finding) Result {
 	r := Result{Lines: byLine, Of: marksPerStep * len(m.p.Steps), First: -1}
-	alone := m.alone(byStep)
+	alone := m.alone(byStep) && !showsWorking(byStep)
 	small := false
 	for i := range m.p.Steps {
 		method, value := m.earned(i, byStep)
-		if method && !(alone && byStep[i].Verdict == Empty || alone && !m.showsWorking(byStep)) {
+		if method && !alone {
 			r.Marks++
 		}
 		if value {
@@ -55,7 +55,7 @@ func (m *sheet) alone(byStep []Finding) bool {
 }
 
 // showsWorking reports that the only line is written out as an expression.
-func (m *sheet) showsWorking(byStep []Finding) bool {
+func showsWorking(byStep []Finding) bool {
 	for _, f := range byStep {
 		if f.Verdict != Empty {
 			return f.working
@@ -111,7 +111,7 @@ func earliest(byStep, byLine []Finding) int {
 			continue
 		}
 		for l, g := range byLine {
-			if g.Step == f.Step && g.Text == f.Text {
+			if g.Step == f.Step && g.Verdict == f.Verdict {
 				return l
 			}
 		}

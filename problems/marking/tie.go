@@ -30,26 +30,50 @@ func Blanks(p *problems.Problem, blanks []string) Result {
 // the step that it answers.
 func Lines(p *problems.Problem, lines []string) Result {
 	m := newSheet(p)
-	texts := lines[:min(len(lines), maxLines)]
+	texts, of := joined(lines[:min(len(lines), maxLines)])
 	tie := m.tie(texts)
 	byStep := make([]Finding, len(p.Steps))
-	byLine := make([]Finding, len(lines))
-	for l := range byLine {
-		byLine[l] = Finding{Text: lines[l], Step: -1, Verdict: NotReadable, Value: math.NaN(), Says: "More than 60 lines: this one was not read."}
+	found := make([]Finding, len(texts))
+	for l := range found {
+		found[l].Step = -1
 	}
 	for i := range p.Steps {
 		byStep[i] = Finding{Step: i, Verdict: Empty, Value: math.NaN()}
 		if l := tie[i]; l >= 0 {
 			byStep[i] = m.line(i, texts[l])
-			byLine[l] = byStep[i]
+			found[l] = byStep[i]
 		}
 	}
 	for l, text := range texts {
-		if byLine[l].Step < 0 {
-			byLine[l] = m.untied(text)
+		if found[l].Step < 0 {
+			found[l] = m.untied(text)
 		}
 	}
+	byLine := make([]Finding, len(lines))
+	for l := range byLine {
+		if l < len(of) {
+			byLine[l] = found[of[l]]
+		} else {
+			byLine[l] = Finding{Step: -1, Verdict: NotReadable, Value: math.NaN(), Says: "More than 60 lines: this one was not read."}
+		}
+		byLine[l].Text = lines[l]
+	}
 	return m.result(byStep, byLine)
+}
+
+// joined puts a line that begins with an equals sign behind the line above it,
+// as people break a sum. Of says which joined text each line went into.
+func joined(lines []string) (texts []string, of []int) {
+	for _, l := range lines {
+		t := strings.TrimSpace(l)
+		if n := len(texts); n > 0 && strings.HasPrefix(t, "=") && len(texts[n-1])+len(t) < maxLine {
+			texts[n-1] += " " + t
+		} else {
+			texts = append(texts, t)
+		}
+		of = append(of, len(texts)-1)
+	}
+	return texts, of
 }
 
 // line judges a text as the answer of step i and keeps its number.

@@ -154,6 +154,9 @@ func (m *sheet) predict(i int, hidden bool, swaps []swap, f func(v float64, vari
 	}
 	bound := boundOf(m.p.Steps[i].Bound, i, swaps)
 	for variant := range m.variants {
+		if m.coarse[variant] {
+			continue
+		}
 		for _, asWritten := range [2]bool{true, false} {
 			for t := plain; t < last; t++ {
 				m.fill(env, variant, asWritten, t, i, swaps)
