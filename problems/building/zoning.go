@@ -90,7 +90,8 @@ func (s *Sheet) UpFeed(t *Tower, p ZonePlan) bool {
 	}
 	for n := 1; n <= b.Top()-fed; n++ {
 		b.Zones = append([]solver.Zone{street}, divide(fed+1, b.Top(), n, solver.FromBooster)...)
-		if s.setUpward(&b, p) && s.boost(&b, p) && s.sound(&b, p) {
+		s.setUpward(&b, p)
+		if s.boost(&b, p) && s.sound(&b, p) {
 			*t.Building = b
 			return true
 		}
@@ -114,7 +115,7 @@ func (s *Sheet) streetFed(b *solver.Building, p ZonePlan) int {
 
 // setUpward gives each zone on the booster its valve, set in whole steps so
 // that its top outlet has Least at flow.
-func (s *Sheet) setUpward(b *solver.Building, p ZonePlan) bool {
+func (s *Sheet) setUpward(b *solver.Building, p ZonePlan) {
 	for i := range b.Zones {
 		z := &b.Zones[i]
 		if z.Supply != solver.FromBooster {
@@ -124,7 +125,6 @@ func (s *Sheet) setUpward(b *solver.Building, p ZonePlan) bool {
 		need := solver.ValveSetting(s.Press(p.Least), zoneGamma, b.Highest(z.Top)-at, s.Press(p.FallOff), s.Press(p.Friction))
 		z.Valve = s.valve(at, need, p)
 	}
-	return true
 }
 
 func (s *Sheet) valve(at unit.Length, need unit.Pressure, p ZonePlan) *solver.Valve {
@@ -183,10 +183,10 @@ func (s *Sheet) setDownward(b *solver.Building, p ZonePlan) bool {
 		at := b.Levels[z.Top].Elevation + s.Length(s.DownValve())
 		need := solver.ValveSetting(s.Press(p.Least), zoneGamma, b.Highest(z.Top)-at, s.Press(p.FallOff), s.Press(p.Friction))
 		z.Valve = s.valve(at, need, p)
-		if p.Setting > 0 {
-			z.Valve.Setting = s.Press(p.Setting)
+		if p.Setting == 0 {
+			continue
 		}
-		if z.Valve.Setting-s.Press(p.FallOff) < s.Press(p.Least) {
+		if z.Valve.Setting = s.Press(p.Setting); z.Valve.Setting < need {
 			return false
 		}
 	}

@@ -24,11 +24,11 @@ var (
 var _ = add(problems.Skill{
 	ID: "absolute-pressure", Title: "From gauge to absolute pressure",
 	Chapter: 1, Order: 180, Year: 2, Kind: problems.Sum,
-	Ask: "The building stands {altitude} above sea level, where the atmosphere is {atmosphere}. With no water flowing the gauge in the meter room reads {street}. A pressure tank stands on level {level}, {tank_up} above that gauge. What is the absolute pressure of the air in the tank?",
+	Ask: "The building stands {altitude} above sea level, where the atmosphere is {site_air}. With no water flowing the gauge in the meter room reads {street}. A pressure tank stands on level {level}, {tank_up} above that gauge. What is the absolute pressure of the air in the tank?",
 	Givens: []problems.Given{
 		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: measure.Pressure, Plate: true},
 		{Name: "tank_up", Says: "height of the tank above the gauge", Measure: measure.Height},
-		{Name: "atmosphere", Says: "atmosphere at the site, {altitude} above sea level", Measure: measure.AbsPressure},
+		{Name: "site_air", Says: "atmosphere at the site, {altitude} above sea level", Measure: measure.AbsPressure},
 	},
 	Rules: []problems.Rule{
 		{
@@ -55,25 +55,25 @@ var _ = add(problems.Skill{
 		},
 		{
 			Name: "absolute", Says: "absolute pressure of the air in the tank", Measure: measure.AbsPressure,
-			Formula: "at_tank + atmosphere",
+			Formula: "at_tank + site_air",
 			Why:     "A gauge calls the open air zero. Counted from true vacuum, the air of the site is there as well.",
 			Slips: []problems.Slip{
 				{
 					ID: "atmosphere-left-out", Formula: "at_tank",
 					Did:  "You gave {at_tank}, the gauge pressure, as the absolute one.",
-					Why:  "A gauge in the open reads zero, yet the open air here has {atmosphere}. Gas laws count from vacuum, so that part must be in.",
+					Why:  "A gauge in the open reads zero, yet the open air here has {site_air}. Gas laws count from vacuum, so that part must be in.",
 					Next: "Ask what an open tank would have by your sum. Zero means gauge; about an atmosphere means absolute.",
 				},
 				{
-					ID: "atmosphere-subtracted", Formula: "at_tank - atmosphere",
-					Did:  "You took the atmosphere, {atmosphere}, off the gauge pressure.",
+					ID: "atmosphere-subtracted", Formula: "at_tank - site_air",
+					Did:  "You took the atmosphere, {site_air}, off the gauge pressure.",
 					Why:  "The atmosphere stands under every gauge reading. Counted from vacuum there is more, not less.",
 					Next: "Absolute is the larger of the two numbers. Check that yours grew.",
 				},
 				{
 					ID: "sea-level-air", Formula: "at_tank + 14.7", Metric: "at_tank + 101.3",
 					Did:  "You added the atmosphere of sea level.",
-					Why:  "At {altitude} there is less air above the site: {atmosphere}. In a tank sum that shifts the volume.",
+					Why:  "At {altitude} there is less air above the site: {site_air}. In a tank sum that shifts the volume.",
 					Next: "Ask where the job is. Around half a psi goes for each 1,000 ft, or 11 to 12 kPa for each 1,000 m.",
 				},
 			},
@@ -113,12 +113,12 @@ var _ = add(problems.Skill{
 		s.Name("altitude", at.altitude)
 		s.Set("street", f.street)
 		setHeight(s, "tank_up", t.Up(f.n))
-		s.Set("atmosphere", at.atmosphere)
+		s.Set("site_air", at.atmosphere)
 	},
 	Solve: func(w problems.World) float64 {
 		b := w.Building
 		gauge := b.At(w.Focus, b.Levels[w.Focus].Elevation, w.Gamma())
-		return float64(solver.AbsolutePressure(gauge, w.Pressure("atmosphere")))
+		return float64(solver.AbsolutePressure(gauge, w.Pressure("site_air")))
 	},
 })
 
