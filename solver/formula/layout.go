@@ -7,16 +7,16 @@ type Kind uint8
 
 // Kinds of layout nodes.
 const (
-	NumberNode Kind = iota // Text, and Unit where one was written
-	NameNode                   // Name
-	OpNode                     // two kids with Op between them
-	NegNode                    // a minus before one kid
-	FracNode                   // the first kid over the second
-	PowerNode                  // the first kid with the second as exponent
-	RootNode                   // the square root of one kid
-	CallNode                   // the function Name of its kids
-	GroupNode                  // one kid in round brackets
-	PercentNode                // one kid with a percent sign
+	NumberNode  Kind = iota // Text, and Unit where one was written
+	NameNode                // Name
+	OpNode                  // two kids with Op between them
+	NegNode                 // a minus before one kid
+	FracNode                // the first kid over the second
+	PowerNode               // the first kid with the second as exponent
+	RootNode                // the square root of one kid
+	CallNode                // the function Name of its kids
+	GroupNode               // one kid in round brackets
+	PercentNode             // one kid with a percent sign
 )
 
 // Node is an expression as it is laid out in two dimensions: fractions have

@@ -201,7 +201,10 @@ func (l *Line) lead(p *parser) {
 		switch {
 		case n > 0:
 			_, known := p.longestName()
-			if known > 0 || p.isFunction(rest[:n]) || rest[:n] == "π" {
+			switch {
+			case known > 0 && p.labels(known):
+				n = known
+			case known > 0, p.isFunction(rest[:n]), rest[:n] == "π":
 				n = 0
 			}
 		case strings.IndexByte(",;.", rest[0]) >= 0 && !startsNumber(rest) && p.pos > start:
@@ -216,6 +219,19 @@ func (l *Line) lead(p *parser) {
 	if words := strings.Trim(p.src[start:p.pos], spaceChars+",;"); words != "" && l.Label == "" {
 		l.Label = words
 	}
+}
+
+// labels reports whether the name of n bytes at the position only says what
+// the number after it is: "lost 41.6 psi", "reach is 85.5 ft".
+func (p *parser) labels(n int) bool {
+	rest := strings.TrimLeft(p.src[p.pos+n:], spaceChars)
+	if startsNumber(rest) {
+		return true
+	}
+	after := parser{src: rest, opt: p.opt}
+	_, unit := after.unit()
+	word := wordLength(rest) > 0 && times(rest) == 0 && keyword(rest, "or")+keyword(rest, "and") == 0
+	return word && unit == 0 && strings.ContainsFunc(rest, unicode.IsDigit)
 }
 
 // isFunction reports whether a function of that name and a bracket stand at

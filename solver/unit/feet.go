@@ -3,7 +3,6 @@ package unit
 import (
 	"strconv"
 	"strings"
-	"unicode/utf8"
 )
 
 // vulgar are the fractions that have a character of their own.
@@ -88,15 +87,10 @@ func readFeet(text string, decimalComma bool) (f Numeral, n int) {
 	}
 	feet, _ := strconv.ParseFloat(text[:n], 64)
 	n += spaces(text[n:])
-	first, _ := utf8.DecodeRuneInString(text[n:])
-	if !strings.ContainsRune("fF'′’`", first) {
+	used, mark := readFootMark(text[n:])
+	if used == 0 {
 		return f, 0
 	}
-	foot, used := Match(text[n:])
-	if used == 0 || foot.Name != "ft" {
-		return f, 0
-	}
-	mark := first != 'f' && first != 'F'
 	n += used
 	gap, minus := readJoint(text[n:])
 	if minus && !mark {
@@ -116,7 +110,24 @@ func readFeet(text string, decimalComma bool) (f Numeral, n int) {
 	case !mark || minus || in.Half < 0.5 || !wordEnds(text[n:]) || strings.HasPrefix(text[n+space:], "/"):
 		return f, 0
 	}
-	return Numeral{Value: feet + in.Value/12, Half: in.Half / 12, Figures: 3, Text: text[:n], Unit: foot}, n
+	ft, _ := Match("ft")
+	return Numeral{Value: feet + in.Value/12, Half: in.Half / 12, Figures: 3, Text: text[:n], Unit: ft}, n
+}
+
+// readFootMark reads a foot mark, or the word, which inches may follow without
+// a space.
+func readFootMark(text string) (used int, mark bool) {
+	for _, m := range []string{"'", "′", "’", "`"} {
+		if strings.HasPrefix(text, m) {
+			return len(m), true
+		}
+	}
+	for _, word := range []string{"feet", "foot", "ft.", "ft"} {
+		if n, _ := prefix(text, word); n > 0 && (wordEnds(text[n:]) || isDigit(text[n])) {
+			return n, false
+		}
+	}
+	return 0, false
 }
 
 // readJoint reads what stands between feet and inches: nothing, spaces or a

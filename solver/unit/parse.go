@@ -3,6 +3,7 @@ package unit
 import (
 	"strconv"
 	"strings"
+	"sync"
 )
 
 const (
@@ -250,37 +251,60 @@ func readPower(text string) (power, used int) {
 	return 1, 0
 }
 
+// An item is a name of the table, ready for looking up.
+type item struct {
+	name     string
+	unit     *Unit
+	composed bool // has a slash, so is no part of another unit
+	bare     bool // stands for the US or the imperial unit
+	imperial bool
+}
+
+// index holds the names by their first byte in lower case: bare ones first,
+// then in table order.
+var index = sync.OnceValue(func() *[256][]item {
+	var list [256][]item
+	put := func(e *entry, names string, bare bool) {
+		for name := range strings.SplitSeq(names, "|") {
+			if name != "" {
+				first := lower(name[0])
+				list[first] = append(list[first], item{name, &e.Unit, strings.Contains(name, "/"), bare, e.imperial})
+			}
+		}
+	}
+	for i := range table {
+		put(&table[i], table[i].bare, true)
+	}
+	for i := range table {
+		put(&table[i], table[i].Name, false)
+		put(&table[i], table[i].also, false)
+	}
+	return &list
+})
+
 // lookUp finds the longest name of the table at the start of text. Names that
 // are themselves composed count only where whole is set; a power may follow
 // the others. Of names that differ only in capitals the one as written wins.
 func lookUp(text string, opt Options, whole bool) (found Unit, length int) {
+	if text == "" {
+		return found, 0
+	}
 	exact := false
-	try := func(u Unit, names string) {
-		for name := range strings.SplitSeq(names, "|") {
-			if name == "" || !whole && strings.Contains(name, "/") {
-				continue
-			}
-			n, same := prefix(text, name)
-			if n == 0 || n < length || n == length && (exact || !same) {
-				continue
-			}
-			if _, power := readPower(text[n:]); !wordEnds(text[n:]) && endsInLetter(name) && (whole || power == 0) {
-				continue
-			}
-			if !whole && opt.Name != nil && opt.Name(text[:n]) {
-				continue
-			}
-			found, length, exact = u, n, same
+	for _, it := range index()[lower(text[0])] {
+		if !whole && it.composed || it.bare && it.imperial != opt.Imperial {
+			continue
 		}
-	}
-	for i := range table {
-		if e := &table[i]; e.imperial == opt.Imperial {
-			try(e.Unit, e.bare)
+		n, same := prefix(text, it.name)
+		if n == 0 || n < length || n == length && (exact || !same) {
+			continue
 		}
-	}
-	for i := range table {
-		try(table[i].Unit, table[i].Name)
-		try(table[i].Unit, table[i].also)
+		if _, power := readPower(text[n:]); !wordEnds(text[n:]) && endsInLetter(it.name) && (whole || power == 0) {
+			continue
+		}
+		if !whole && opt.Name != nil && opt.Name(text[:n]) {
+			continue
+		}
+		found, length, exact = *it.unit, n, same
 	}
 	return found, length
 }

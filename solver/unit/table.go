@@ -186,12 +186,15 @@ func Units(d Dim) []Unit {
 // SIUnit is the coherent SI unit of a dimension: factor 1, "Pa" or
 // "kg/(m·s)". A temperature is a difference.
 func SIUnit(d Dim) Unit {
-	if d == dimNumber {
+	switch d {
+	case dimNumber:
 		return Number
+	case dimTemp:
+		return Unit{Name: "K", Factor: 1, Dim: dimTemp}
 	}
-	for _, e := range table {
-		if e.Dim == d && e.Factor == 1 && e.Zero == Plain && e.Dim != dimTemp {
-			return e.Unit
+	for _, u := range Units(d) {
+		if u.Factor == 1 && u.Zero == Plain {
+			return u
 		}
 	}
 	base := [...]string{"m", "kg", "s", "K", "A", "$", "wsfu"}
