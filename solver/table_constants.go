@@ -46,8 +46,8 @@ var Constants = []Constant{
 	},
 	{
 		Name: "ls_per_gpm", Says: "litres per second in one US gallon per minute",
-		US: Taught{"(L/s)/gpm", []string{"0.0631", "0.06309"}, nil},
-		SI: Taught{"(L/s)/gpm", []string{"0.0631", "0.06309"}, nil},
+		US: Taught{"L/(s·gpm)", []string{"0.0631", "0.06309"}, nil},
+		SI: Taught{"L/(s·gpm)", []string{"0.0631", "0.06309"}, nil},
 	},
 	{
 		Name: "btu_per_kwh", Says: "Btu in one kilowatt hour",
