@@ -1,10 +1,6 @@
 package formula
 
-import (
-	"math"
-
-	"riserwork/solver/unit"
-)
+import "math"
 
 // slack is how near to a whole number, or to a limit, a value counts as it:
 // room for the rounding of floating point, far below any rounding of people.
@@ -146,7 +142,12 @@ func binary(k kind, a, b float64) float64 {
 }
 
 // above reports whether a is more than b by more than the slack.
-func above(a, b float64) bool { return a > b+slack*max(1, math.Abs(b)) }
+func above(a, b float64) bool {
+	if math.IsInf(b, 0) {
+		return a > b
+	}
+	return a > b+slack*max(1, math.Abs(b))
+}
 
 func truth(b bool) float64 {
 	if b {
@@ -161,6 +162,3 @@ func finite(v float64) float64 {
 	}
 	return v
 }
-
-// quantity is the SI value of a literal.
-func (n *node) quantity() unit.Quantity { return n.unit.Of(n.lit.Value) }

@@ -49,7 +49,7 @@ func (p *parser) number() (*node, error) {
 func (p *parser) unit() (unit.Unit, int) {
 	rest := p.src[p.pos:]
 	trimmed := strings.TrimLeft(rest, spaceChars)
-	if times(trimmed) > 0 || keyword(trimmed, "or")+keyword(trimmed, "and") > 0 {
+	if times(trimmed) > 0 || strings.HasPrefix(trimmed, "%") || keyword(trimmed, "or")+keyword(trimmed, "and") > 0 {
 		return unit.Number, 0
 	}
 	opt := unit.Options{Imperial: p.opt.Imperial}
@@ -188,7 +188,7 @@ func (p *parser) arguments(word string, arity int) ([]*node, error) {
 		return nil, err
 	}
 	if arity >= 0 && len(kids) != arity || arity < 0 && len(kids) < 2 {
-		return nil, p.fail(start, quote(word)+" takes "+count(arity)+", and "+count(len(kids))+" stand in its brackets")
+		return nil, p.fail(start, quote(word)+" takes "+count(arity)+", and "+count(len(kids))+pick(len(kids) == 1, " stands", " stand")+" in its brackets")
 	}
 	return kids, nil
 }
