@@ -79,4 +79,14 @@ var Constants = []Constant{
 		US: Taught{"in/ft", []string{"12"}, nil},
 		SI: Taught{"in/ft", []string{"12"}, nil},
 	},
+	{
+		Name: "seconds_per_hour", Says: "seconds in an hour",
+		US: Taught{"s/h", []string{"3600"}, nil},
+		SI: Taught{"s/h", []string{"3600"}, nil},
+	},
+	{
+		Name: "watt_per_kw", Says: "watts in one kilowatt",
+		US: Taught{"W/kW", []string{"1000"}, nil},
+		SI: Taught{"W/kW", []string{"1000"}, nil},
+	},
 }

@@ -29,6 +29,7 @@ var (
 	TempDrop    = Of{Name: "temperature difference", US: "°F", SI: "K", Round: 1, RoundM: 1}
 	Heat        = Of{Name: "heat", US: "Btu", SI: "kJ"}
 	HeatRate    = Of{Name: "heat rate", US: "Btu/h", SI: "kW"}
+	PipeHeat    = Of{Name: "heat rate", US: "Btu/h", SI: "W"}
 	HeatPerPipe = Of{Name: "heat loss of pipe", US: "Btu/(h·ft)", SI: "W/m"}
 	TimeHours   = Of{Name: "time", US: "h", SI: "h"}
 	TimeSeconds = Of{Name: "time", US: "s", SI: "s"}
