@@ -60,6 +60,46 @@ var Constants = []Constant{
 		SI: Taught{"W/hp", []string{"746", "745.7"}, []string{"750"}},
 	},
 	{
+		Name: "pressure_factor", Says: "kilopascals in one psi (psi in one kilopascal)",
+		US: Taught{"kPa/psi", []string{"6.895", "6.89", "6.9", "6.894757"}, []string{"7"}},
+		SI: Taught{"psi/kPa", []string{"0.145", "0.1450", "0.14503", "0.14504", "0.1450377", "0.1449"}, nil},
+	},
+	{
+		Name: "length_factor", Says: "metres in one foot (feet in one metre)",
+		US: Taught{"m/ft", []string{"0.3048", "0.305"}, []string{"0.3"}},
+		SI: Taught{"ft/m", []string{"3.281", "3.28", "3.2808", "3.28084"}, []string{"3.3"}},
+	},
+	{
+		Name: "power_factor", Says: "kilowatts in one horsepower (horsepower in one kilowatt)",
+		US: Taught{"kW/hp", []string{"0.746", "0.7457"}, []string{"0.75"}},
+		SI: Taught{"hp/kW", []string{"1.341", "1.34", "1.3405", "1.34102"}, []string{"1.3"}},
+	},
+	{
+		Name: "kpa_per_bar", Says: "kilopascals in one bar",
+		US: Taught{"kPa/bar", []string{"100"}, nil},
+		SI: Taught{"kPa/bar", []string{"100"}, nil},
+	},
+	{
+		Name: "mm_per_metre", Says: "millimetres in one metre",
+		US: Taught{"mm/m", []string{"1000"}, nil},
+		SI: Taught{"mm/m", []string{"1000"}, nil},
+	},
+	{
+		Name: "f_per_c", Says: "degrees Fahrenheit in one degree Celsius, as a difference",
+		US: Taught{"°F/°C", []string{"1.8"}, nil},
+		SI: Taught{"°F/°C", []string{"1.8"}, nil},
+	},
+	{
+		Name: "btu_per_mbh", Says: "Btu an hour in one MBH; the M is the Roman thousand",
+		US: Taught{"Btu/(h·MBH)", []string{"1000"}, nil},
+		SI: Taught{"Btu/(h·MBH)", []string{"1000"}, nil},
+	},
+	{
+		Name: "mbh_per_kw", Says: "MBH in one kilowatt",
+		US: Taught{"MBH/kW", []string{"3.412", "3.41", "3.413", "3.414"}, []string{"3.4"}},
+		SI: Taught{"MBH/kW", []string{"3.412", "3.41", "3.413", "3.414"}, []string{"3.4"}},
+	},
+	{
 		Name: "head_per_vacuum", Says: "height of water that one inch of mercury (one kPa) of vacuum lifts",
 		US: Taught{"ft/inHg", []string{"1.13", "1.133"}, nil},
 		SI: Taught{"m/kPa", []string{"0.102", "0.10197"}, []string{"0.1"}},
