@@ -20,6 +20,7 @@ const (
 const (
 	overSettingUS, overSettingSI = 15, 100   // inlet over outlet, at the least
 	dischargeUS, dischargeSI     = 250, 1725 // of a booster at no flow, at the most
+	underMostUS, underMostSI     = 1, 10     // clear of the static limit, so that rounding cannot break it
 	maxRatio                     = 4         // inlet over outlet of one stage
 )
 
@@ -219,7 +220,9 @@ func (s *Sheet) creeping(z solver.Zone, p ZonePlan) ZonePlan {
 	return p
 }
 
-func (s *Sheet) tooMuch(at unit.Pressure, p ZonePlan) bool { return at > s.Press(p.Most) }
+func (s *Sheet) tooMuch(at unit.Pressure, p ZonePlan) bool {
+	return at > s.Press(p.Most-s.system(underMostUS, underMostSI))
+}
 
 // divide splits levels lo to hi into n zones, the upper ones the taller by a
 // floor where they do not come out even.
