@@ -37,7 +37,7 @@ func ReadLine(text string, opt Options) (Line, error) {
 	if opt.Names == nil {
 		opt.Names = func(string) bool { return false }
 	}
-	end := len(strings.TrimRight(text, spaceChars+".,;!"))
+	end := len(strings.TrimRight(text, spaceChars+".,;!?✓✔"))
 	if line.choose(text[:end]) {
 		return line, nil
 	}

@@ -61,6 +61,8 @@ var lineRows = []struct {
 	{"11 floors x 10 ft = 110 ft", "11 x 10", 110, "ft", "", ""},
 	{"(12 floors - 1) x 10 = 110 ft", "(12 - 1) x 10", 110, "ft", "", ""},
 	{"Street Pressure - gamma * h = 20.4", "street_pressure - gamma x h", 20.4, "", "", ""},
+	{"street - γ x 96", "street - gamma x 96", none, "", "", ""},
+	{"20.4 psi ✓", "", 20.4, "psi", "", ""},
 	{"street_pressure - lost", "street_pressure - lost", none, "", "", ""},
 	{"62 psi/h", "62 psi / h", none, "", "", ""},
 	{"h x 0.433 = 41.6", "h x 0.433", 41.6, "", "", ""},

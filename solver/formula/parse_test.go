@@ -302,6 +302,8 @@ func FuzzParse(f *testing.F) {
 	for _, row := range faultRows {
 		f.Add(row.text)
 	}
+	f.Add("0psi*\"3")
+	f.Add("2 psi·in^3")
 	f.Fuzz(func(t *testing.T, text string) {
 		for _, comma := range []bool{false, true} {
 			opt := withDouble

@@ -72,8 +72,10 @@ func wordLength(text string) int {
 	return len(text)
 }
 
-// plain is a name as it is asked for: lower case, underscores for spaces.
+// plain is a name as it is asked for: lower case, underscores for spaces, and
+// the Greek letter of the head gradient in full.
 func plain(words string) string {
+	words = strings.ReplaceAll(words, "γ", "gamma")
 	return strings.ToLower(strings.Join(strings.FieldsFunc(words, func(r rune) bool {
 		return r == '_' || unicode.IsSpace(r)
 	}), "_"))

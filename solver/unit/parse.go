@@ -145,10 +145,16 @@ func (c *composer) factor(pos, sign int) int {
 	if n == 0 {
 		return 0
 	}
-	power, used := readPower(c.text[pos+n:])
+	power, used := 1, 0
+	if endsInLetter(c.text[:pos+n]) {
+		power, used = readPower(c.text[pos+n:])
+	}
 	end := pos + n + used
 	if !wordEnds(c.text[end:]) && used > 0 {
 		return 0
+	}
+	if row, m := lookUp(u.Name+powerSign(power), Options{}, true); power > 1 && m == len(u.Name+powerSign(power)) {
+		u, power = row, 1
 	}
 	c.parts = append(c.parts, part{u, sign * power, count})
 	return end
