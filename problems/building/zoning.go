@@ -20,6 +20,7 @@ const (
 const (
 	overSettingUS, overSettingSI = 15, 100   // inlet over outlet, at the least
 	dischargeUS, dischargeSI     = 250, 1725 // of a booster at no flow, at the most
+	shopLeastUS, shopLeastSI     = 25, 170   // at the highest outlet of a zone, flowing
 	underMostUS, underMostSI     = 1, 10     // clear of the static limit, so that rounding cannot break it
 	maxRatio                     = 4         // inlet over outlet of one stage
 )
@@ -35,10 +36,15 @@ type ZonePlan struct {
 	Setting  float64 // down-feed: of every valve; 0: as Least asks
 }
 
-// UsualZones is a plan with the limits of the house and the usual losses.
+// UsualZones is a plan with the limits of the house and the usual losses. It
+// keeps what shops plan for at the top where the code asks less.
 func (s *Sheet) UsualZones() ZonePlan {
+	least := s.Least()
+	if s.TopMin == 0 {
+		least = math.Max(least, s.system(shopLeastUS, shopLeastSI))
+	}
 	return ZonePlan{
-		Most: s.Most(), Least: s.Least(),
+		Most: s.Most(), Least: least,
 		FallOff: s.Pick([]float64{8, 10, 12}, []float64{50, 70}), Friction: s.Pick([]float64{4, 5}, []float64{30, 35}),
 		Creep: s.Pick([]float64{3}, []float64{20}), Header: s.Pick([]float64{40, 45}, []float64{280, 300}),
 	}

@@ -25,7 +25,7 @@ var _ = add(problems.Skill{
 			Slips: []problems.Slip{{
 				ID: "setting-left-out", Formula: "allowed",
 				Did:  "You let the whole {allowed} build up below the valve.",
-				Why:  "The water leaves the valve with {setting} already. Added to your height it would be {allowed + setting}, more than the fixtures may see.",
+				Why:  "The water leaves the valve with {setting} already. At the foot of your height the fixtures would see {allowed} and {setting} together.",
 				Next: "What may grow is the end less the start.",
 			}},
 		},
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 					ID: "from-the-ground", Formula: "1 + floors",
 					Did:  "You counted the {floors} floors up from level 1.",
 					Why:  "The pressure builds up below the last valve, so the height hangs from that valve. From the ground it says nothing.",
-					Next: "A down-feed is always measured from above: header, valve, next valve.",
+					Next: "Measure a down-feed from above: header, valve, next valve.",
 				},
 				{
 					ID: "first-floor-counted", Formula: "last_level - floors + 1",

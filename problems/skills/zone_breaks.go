@@ -10,7 +10,7 @@ import (
 var _ = add(problems.Skill{
 	ID: "zone-breaks", Title: "How many zones, and where they break",
 	Chapter: 5, Order: 30, Year: 3, Kind: problems.Sum,
-	Ask: "A tower has {storeys} storeys, numbered from level 1 without a gap. At the busy hour the gauge at the foot of the riser, at the floor of level 1, reads {street}; friction is in that figure. Every highest shower head must have {least}. Leave to the street what it can feed. Fill the rest from below with booster zones of at most {zone_floors} floors each. On which level does the top zone begin? Least: {least_says}.",
+	Ask: "A tower has {storeys} storeys, numbered from level 1 without a gap. At the busy hour the gauge at the foot of the riser, at the floor of level 1, reads {street}; the losses up to there and the friction of the riser are already taken off. Every highest shower head must have {least}. Leave to the street what it can feed. Fill the rest from below with booster zones of at most {zone_floors} floors each. On which level does the top zone begin? Least: {least_says}.",
 	Givens: []problems.Given{
 		{Name: "street", Says: "lowest street pressure at the floor of level 1, losses taken off", Measure: measure.Pressure, Plate: true},
 		{Name: "least", Says: "least pressure at a zone's highest outlet", Measure: measure.Pressure},

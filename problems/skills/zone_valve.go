@@ -171,22 +171,18 @@ var _ = add(problems.Skill{
 // lowest outlet keeps or breaks by a clear margin; the valve is still to come.
 func drawZoneValve(s *building.Sheet) {
 	t := s.Tower(building.Plan{Uses: zoned, Min: 18, Max: 40, NoSkip: true})
-	floors := s.Int(7, 12)
-	bottom := s.Int(5, t.Storeys-floors+1)
-	top := bottom + floors - 1
 	fall := s.Pick([]float64{8, 10, 12}, []float64{50, 60, 70})
 	friction := s.Pick([]float64{3, 4, 5}, []float64{20, 25, 30})
 	creep := s.Pick([]float64{3, 4, 5}, []float64{20, 30, 35})
-	margin := s.Pick([]float64{4.5}, []float64{15})
-	column := head(s, float64(floors-1)*t.Floor.Value-s.UpValve()+s.Shower())
-	l := zoneLimits(s, func(l limits) bool {
-		set := math.Ceil((l.least+column+fall+friction)/s.ValveStep()) * s.ValveStep()
-		at := set + creep + head(s, s.UpValve()-s.Closet())
-		return math.Abs(at-l.most) > margin && math.Abs(set-l.most) > margin && at < 1.2*l.most
-	})
+	z, ok := pick(s, valveZones(s, t, fall+friction, creep, s.Chance(0.4)))
+	if !ok {
+		z = valveZone{7, limits{s.Most(), s.Least()}}
+	}
+	bottom := s.Int(5, t.Storeys-z.floors+1)
+	top := bottom + z.floors - 1
 	s.SetStreet(s.PickPlate([]float64{55, 60, 65}, []float64{400, 425, 450}), s.PickPlate([]float64{48, 50}, []float64{350, 360}), 0, "on the gauge in the meter room")
 	b := t.Building
-	boost := s.Press(40) + solver.WaterColumn.OfColumn(b.Levels[b.Top()].Elevation)
+	boost := s.Press(s.Least()) + solver.WaterColumn.OfColumn(b.Levels[b.Top()].Elevation)
 	b.Booster = &solver.Booster{Elevation: b.Levels[0].Elevation, Boost: boost, ShutOff: boost * 1.2}
 	low, high := t.Storey(bottom), t.Storey(top)
 	b.Zones = []solver.Zone{
@@ -197,16 +193,47 @@ func drawZoneValve(s *building.Sheet) {
 		b.Zones = append(b.Zones, solver.Zone{Name: "high", Bottom: high + 1, Top: b.Top(), Supply: solver.FromBooster})
 	}
 	s.Focus = high
+	s.Name("most_says", mostSays(s, z.most))
+	s.Name("least_says", leastSays(s, z.least))
 	s.Set("bottom_level", float64(bottom))
 	s.Set("top_level", float64(top))
 	s.SetHeight("floor_height", t.Floor)
 	s.Set("valve_up", s.UpValve())
 	s.Set("high_outlet", s.Shower())
 	s.Set("low_outlet", s.Closet())
-	s.Set("least", l.least)
+	s.Set("least", z.least)
 	s.Set("fall_off", fall)
 	s.Set("friction", friction)
 	s.Set("valve_step", s.ValveStep())
 	s.Set("creep", creep)
-	s.Set("most", l.most)
+	s.Set("most", z.most)
+}
+
+// valveZone is a number of floors behind one valve, and what they keep.
+type valveZone struct {
+	floors int
+	limits
+}
+
+// valveZones are the zones that a tower may have over the street's, whose
+// valve is set to something usual and whose lowest outlet is over its limit
+// or not, by a clear margin.
+func valveZones(s *building.Sheet, t *building.Tower, losses, creep float64, over bool) []valveZone {
+	margin := s.Pick([]float64{4.5}, []float64{15})
+	lowest, highest := s.Pick([]float64{45}, []float64{300}), s.Pick([]float64{84}, []float64{570})
+	var list []valveZone
+	for floors := 5; floors <= 12; floors++ {
+		column := head(s, float64(floors-1)*t.Floor.Value-s.UpValve()+s.Shower())
+		for _, most := range mostList(s) {
+			for _, least := range leastList(s) {
+				set := math.Ceil((least+column+losses)/s.ValveStep()) * s.ValveStep()
+				at := set + creep + head(s, s.UpValve()-s.Closet())
+				clear := math.Abs(at-most) > margin && math.Abs(set-most) > margin
+				if set >= lowest && set <= highest && clear && (at > most) == over {
+					list = append(list, valveZone{floors, limits{most, least}})
+				}
+			}
+		}
+	}
+	return list
 }
