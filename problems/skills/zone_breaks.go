@@ -1,6 +1,8 @@
 package skills
 
 import (
+	"math"
+
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
@@ -163,7 +165,11 @@ var _ = add(problems.Skill{
 // drawZoneBreaks draws a street whose reach ends well inside a floor, and a
 // zone that does not come out even over the rest.
 func drawZoneBreaks(s *building.Sheet) {
-	t := s.Tower(building.Plan{Uses: zoned, Min: 20, Max: 45, NoSkip: true})
+	towers := building.Plan{Uses: zoned, Min: 20, Max: 45, NoSkip: true}
+	t := s.Tower(towers)
+	for n := 0; n < maxTowers && sameSlip(s, t); n++ {
+		t = s.Tower(towers)
+	}
 	type scenario struct{ street, least, per float64 }
 	streets := []float64{48, 50, 52, 55, 58, 60, 62, 65, 68, 70}
 	if !s.PlateUS() {
@@ -205,4 +211,10 @@ func drawZoneBreaks(s *building.Sheet) {
 	s.Set("high_outlet", s.Shower())
 	s.Set("storeys", float64(t.Storeys))
 	s.Set("zone_floors", c.per)
+}
+
+// sameSlip is true where leaving the shower head out comes to the same height
+// as taking level 1 for a typical floor.
+func sameSlip(s *building.Sheet, t *building.Tower) bool {
+	return math.Abs(t.Ground.Value-t.Floor.Value-s.Shower()) < 0.05*t.Floor.Value
 }
