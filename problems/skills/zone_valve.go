@@ -228,7 +228,7 @@ func valveZones(s *building.Sheet, t *building.Tower, losses, creep float64, ove
 			for _, least := range leastList(s) {
 				set := math.Ceil((least+column+losses)/s.ValveStep()) * s.ValveStep()
 				at := set + creep + head(s, s.UpValve()-s.Closet())
-				clear := math.Abs(at-most) > margin && math.Abs(set-most) > margin
+				clear := math.Abs(at-most) > margin && math.Abs(set-most) > margin && math.Abs(column-least) > s.ValveStep()
 				if set >= lowest && set <= highest && clear && (at > most) == over {
 					list = append(list, valveZone{floors, limits{most, least}})
 				}
