@@ -13,7 +13,7 @@ import (
 var _ = add(problems.Skill{
 	ID: "controlling-outlet", Title: "The outlet that governs",
 	Chapter: 2, Order: 50, Year: 3, Kind: problems.Choice,
-	Ask: "Three outlets hang on one main. A: a {name_a} on level {level_a}, {height_a} up, {friction_a} of friction on the way, needs {least_a}. B: a {name_b} on level {level_b}, {height_b} up, {friction_b} of friction, needs {least_b}. C: a {name_c} on level {level_c}, {height_c} up, {friction_c} of friction, needs {least_c}. Heights count from the gauge in the meter room. Which outlet governs the pressure that must stand there?",
+	Ask: "Three outlets hang on one main. A: a {name_a} on level {level_a}, {height_a} up, {friction_a} of friction on the way, needs {least_a}. B: a {name_b} on level {level_b}, {height_b} up, {friction_b} of friction, needs {least_b}. C: a {name_c} on level {level_c}, {height_c} up, {friction_c} of friction, needs {least_c}. Heights count from the gauge in the meter room; the needs are flowing pressures ({need_says}). Which outlet governs the pressure that must stand there?",
 	Givens: append(append(
 		outletGivens("a"), outletGivens("b")...), outletGivens("c")...),
 	Rules: []problems.Rule{
@@ -38,6 +38,7 @@ var _ = add(problems.Skill{
 	},
 	Sources: []problems.Source{
 		footSource,
+		{Says: "25 psi (170 kPa) at a shower in shop practice, 20 psi (138 kPa) in other profiles without a number: common practice, no source", Confidence: solver.Practice},
 		{Says: "Shower with a balanced-pressure or thermostatic valve, 20 psi (138 kPa) flowing: IPC (2021), Table 604.3", Confidence: solver.Confirmed},
 		{Says: "Flush valve of a water closet 35 psi (240 kPa), of a urinal 25 psi (170 kPa), lavatory and sink 8 psi (55 kPa) flowing: IPC (2021), Table 604.3; the maker governs", Confidence: solver.Memory},
 	},
@@ -161,7 +162,11 @@ func drawOutlets(s *building.Sheet) {
 	s.Building.Street.GaugeName = "on the gauge in the meter room"
 	street := math.Ceil(s.PickPlate([]float64{60}, []float64{425}))
 	s.SetStreet(street, street-s.PickPlate([]float64{5, 8}, []float64{35, 50}), 0, s.Building.Street.GaugeName)
+	words := "the maker of each fixture governs"
 	for i, o := range three {
+		if o.leastUS == 0 {
+			words = s.Profile.ShowerMin.Words
+		}
 		x := string(rune('a' + i))
 		s.Name("name_"+x, o.name)
 		s.Name("level_"+x, t.Level(o.n))
@@ -169,4 +174,5 @@ func drawOutlets(s *building.Sheet) {
 		s.Set("friction_"+x, o.friction)
 		s.Set("least_"+x, o.least)
 	}
+	s.Name("need_says", words)
 }

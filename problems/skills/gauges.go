@@ -147,7 +147,7 @@ var _ = add(problems.Skill{
 				{
 					ID: "correction-as-answer", Formula: "correction",
 					Did:  "You gave {correction}, the correction, as the pressure at the main.",
-					Why:  "That is only the water between the gauge and the main. The {reading} on the gauge stand on top of it.",
+					Why:  "That is only the water between the gauge and the main. The gauge's own {reading} comes on top of it.",
 					Next: "A correction is added to something. Look for what it corrects.",
 				},
 			},

@@ -30,7 +30,7 @@ var footSource = problems.Source{
 var _ = add(problems.Skill{
 	ID: "reach", Title: "How high the street pressure reaches",
 	Chapter: 2, Order: 10, Year: 1, Kind: problems.Sum,
-	Ask: "The lowest street pressure of the day is {street} on the gauge in the meter room. {least} must be left at the highest outlet: {limit_says}. Leave friction and devices aside. How high above the gauge may that outlet be?",
+	Ask: "The lowest street pressure of the day is {street} on the gauge in the meter room. {least} must be left at the highest outlet ({limit_says}). Leave friction and devices aside. How high above the gauge may that outlet be?",
 	Givens: []problems.Given{
 		{Name: "street", Says: "lowest street pressure, on the gauge in the meter room", Measure: measure.Pressure, Plate: true},
 		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: measure.Pressure},
@@ -94,7 +94,7 @@ var _ = add(problems.Skill{
 var _ = add(problems.Skill{
 	ID: "reach-with-losses", Title: "Reach after the losses",
 	Chapter: 2, Order: 20, Year: 2, Kind: problems.Sum,
-	Ask: "The lowest street pressure at peak is {street} on the gauge in the meter room, ahead of the meter. At the design flow of {design_flow} the meter takes {meter_loss}, the backflow preventer {backflow_loss}, and the pipe to the highest outlet {friction}. {least} must be left at that outlet: {limit_says}. How high above the gauge may the outlet be?",
+	Ask: "The lowest street pressure at peak is {street} on the gauge in the meter room, ahead of the meter. At the design flow of {design_flow} the meter takes {meter_loss}, the backflow preventer {backflow_loss}, and the pipe to the highest outlet {friction}. {least} must be left at that outlet ({limit_says}). How high above the gauge may the outlet be?",
 	Givens: []problems.Given{
 		{Name: "street", Says: "lowest street pressure at peak, ahead of the meter", Measure: measure.Pressure, Plate: true},
 		{Name: "meter_loss", Says: "loss of the meter at design flow", Measure: measure.Pressure},

@@ -22,7 +22,7 @@ func peakReadings(s *building.Sheet) []float64 {
 var _ = add(problems.Skill{
 	ID: "first-short-floor", Title: "The first floor that is short of pressure",
 	Chapter: 2, Order: 30, Year: 2, Kind: problems.Sum,
-	Ask: "At the peak of the day {street} is left behind the meter and the backflow preventer, on a gauge at the floor of level 1. Level 1 is {ground_height} from floor to floor, every level above it {floor_height}. Each level's highest outlet is a shower head {outlet} above its floor, where {least} must be left: {limit_says}. Leave the friction of the riser aside. Which storey, counted from level 1 as the first, is the first that is short?",
+	Ask: "At the peak of the day {street} is left behind the meter and the backflow preventer, on a gauge at the floor of level 1. Level 1 is {ground_height} from floor to floor, every level above it {floor_height}. Each level's highest outlet is a shower head {outlet} above its floor, where {least} must be left ({limit_says}). Leave the friction of the riser aside. Which storey, counted from level 1 as the first, is the first that is short?",
 	Givens: []problems.Given{
 		{Name: "street", Says: "pressure at peak behind the meter and backflow preventer, at the floor of level 1", Measure: measure.Pressure, Plate: true},
 		{Name: "least", Says: "pressure to be left at each level's highest outlet", Measure: measure.Pressure},
@@ -80,7 +80,7 @@ var _ = add(problems.Skill{
 				ID: "rounded-up", Formula: "roundup(room / floor_height)",
 				Did:  "You rounded the number of floors up.",
 				Why:  "The part that is missing is just where the shower of that floor hangs.",
-				Next: "Ask on which side the mistake is safe. Too few served floors costs a pump; too many costs the tenants their water.",
+				Next: "Ask on which side the mistake is safe. Promise a floor too few and it costs a pump; promise one too many and its tenants have no water.",
 			}},
 		},
 		{
@@ -166,7 +166,7 @@ func shortFloors(s *building.Sheet, t *building.Tower, least float64) (fit []sho
 var _ = add(problems.Skill{
 	ID: "booster-shortfall", Title: "Does it need a booster, and by how much",
 	Chapter: 2, Order: 40, Year: 2, Kind: problems.Sum,
-	Ask: "The gauge in the meter room reads {static} at noon with no flow, and {peak} at the peak of the day. At that flow the meter and the backflow preventer take {losses}, the riser {friction}. The shower on level {level}, the highest outlet, is {height} above the gauge; {least} must be left there: {limit_says}. Does the building need a booster? By how much is it short, or how much is to spare?",
+	Ask: "The gauge in the meter room reads {static} at noon with no flow, and {peak} at the peak of the day. At that flow the meter and the backflow preventer take {losses}, the riser {friction}. The shower on level {level}, the highest outlet, is {height} above the gauge; {least} must be left there ({limit_says}). Does the building need a booster? By how much is it short, or how much is to spare?",
 	Givens: []problems.Given{
 		{Name: "static", Says: "gauge in the meter room at noon, no flow", Measure: measure.Pressure, Plate: true},
 		{Name: "peak", Says: "lowest residual on that gauge, at peak flow", Measure: measure.Pressure, Plate: true},
