@@ -9,7 +9,7 @@ import (
 
 var _ = add(problems.Skill{
 	ID: "floor-pressure", Title: "Pressure at a floor, going up",
-	Chapter: 1, Order: 40, Year: 1, Kind: problems.Sum,
+	Chapter: 1, Order: 140, Year: 1, Kind: problems.Sum,
 	Ask: "The gauge in the meter room reads {street} with no water flowing. What does a gauge at the shower on level {level} read?",
 	Givens: []problems.Given{
 		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: measure.Pressure, Plate: true},
@@ -65,13 +65,26 @@ var _ = add(problems.Skill{
 	},
 	Draw: func(s *building.Sheet) {
 		t := s.Tower(building.Plan{Min: 4, Max: 14})
-		street := s.PickPlate([]float64{60, 65, 70, 75, 80, 85, 90, 100}, []float64{400, 425, 450, 475, 500, 550, 600})
-		s.SetStreet(street, street-s.PickPlate([]float64{8, 10}, []float64{50, 75}), 0, "on the gauge in the meter room")
-		n := s.Int(3, t.Storeys)
-		s.Focus = t.Storey(n)
-		s.Name("level", t.Level(n))
-		s.Set("street", street)
-		s.Set("floor_height", t.Up(n))
+		type found struct {
+			street float64
+			n      int
+		}
+		var fit []found
+		for _, street := range gaugeReadings(s) {
+			for n := 3; n <= t.Storeys; n++ {
+				lost := plateHead(s, t.Up(n)+s.Shower())
+				left := street - lost
+				if left >= s.PickPlate([]float64{8}, []float64{55}) && left >= 0.12*street {
+					fit = append(fit, found{street, n})
+				}
+			}
+		}
+		f, _ := pick(s, fit)
+		s.SetStreet(f.street, f.street-s.PickPlate([]float64{8, 10}, []float64{50, 75}), 0, "on the gauge in the meter room")
+		s.Focus = t.Storey(f.n)
+		s.Name("level", t.Level(f.n))
+		s.Set("street", f.street)
+		setHeight(s, "floor_height", t.Up(f.n))
 		s.Set("outlet", s.Shower())
 	},
 	Solve: func(w problems.World) float64 {
