@@ -304,6 +304,7 @@ func FuzzParse(f *testing.F) {
 	}
 	f.Add("0psi*\"3")
 	f.Add("2 psi·in^3")
+	f.Add("0A*h2")
 	f.Fuzz(func(t *testing.T, text string) {
 		for _, comma := range []bool{false, true} {
 			opt := withDouble

@@ -232,7 +232,7 @@ func FuzzUnitRead(f *testing.F) {
 	for _, row := range readRows {
 		f.Add(row.text)
 	}
-	for _, s := range []string{"psi/((((m", "1/(m·s)", "Btu/(h·ft²·°F)", `8'-10 1/2"`, "m^4·m^4·m^4", "a·b/c per d"} {
+	for _, s := range []string{"psi/((((m", "1/(m·s)", "Btu/(h·ft²·°F)", `8'-10 1/2"`, "m^4·m^4·m^4", "a·b/c per d", "A*h2", "Ah2", "1/Btuh", "$/Ah", "in·\"3", "CF2"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

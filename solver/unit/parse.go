@@ -150,7 +150,7 @@ func (c *composer) factor(pos, sign int) int {
 		power, used = readPower(c.text[pos+n:])
 	}
 	end := pos + n + used
-	if !wordEnds(c.text[end:]) && used > 0 {
+	if used > 0 && (!wordEnds(c.text[end:]) || strings.ContainsAny(u.Name, "/·²³")) {
 		return 0
 	}
 	if row, m := lookUp(u.Name+powerSign(power), Options{}, true); power > 1 && m == len(u.Name+powerSign(power)) {
@@ -261,7 +261,7 @@ func readPower(text string) (power, used int) {
 type item struct {
 	name     string
 	unit     *Unit
-	composed bool // has a slash, so is no part of another unit
+	composed bool // has a slash or a dot, so is no part of another unit
 	bare     bool // stands for the US or the imperial unit
 	imperial bool
 }
@@ -274,7 +274,7 @@ var index = sync.OnceValue(func() *[256][]item {
 		for name := range strings.SplitSeq(names, "|") {
 			if name != "" {
 				first := lower(name[0])
-				list[first] = append(list[first], item{name, &e.Unit, strings.Contains(name, "/"), bare, e.imperial})
+				list[first] = append(list[first], item{name, &e.Unit, strings.ContainsAny(name, "/·"), bare, e.imperial})
 			}
 		}
 	}

@@ -1,9 +1,9 @@
 package unit
 
 // An entry is a unit of the table with what people write for it. Names are
-// separated by bars. A name with a slash or a bracket stands for the whole
-// unit; the others may be parts of a composed one. Bare names mean the US or
-// the imperial unit as the reader of the text is told.
+// separated by bars. A name with a slash or a dot stands for the whole unit;
+// the others may be parts of a composed one. Bare names mean the US or the
+// imperial unit as the reader of the text is told.
 type entry struct {
 	Unit
 	also     string
