@@ -179,7 +179,7 @@ var _ = add(problems.Skill{
 		n := s.Int(3, t.Storeys)
 		s.Focus = t.Storey(n)
 		s.Name("level", t.Level(n))
-		vacuum := s.Pick([]float64{4, 5, 6, 7, 8, 9, 10, 11}, []float64{14, 16, 18, 20, 22, 25, 28, 30, 35})
+		vacuum := s.Pick([]float64{5, 6, 7, 8, 9, 10, 11, 12}, []float64{14, 16, 18, 20, 22, 25, 28, 30, 35})
 		lift := vacuum * s.Pick([]float64{1.13}, []float64{0.102})
 		drawn := s.Chance(0.5)
 		var fit []float64
