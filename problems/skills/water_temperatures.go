@@ -1,0 +1,44 @@
+package skills
+
+import (
+	"riserwork/problems/building"
+	"riserwork/solver/unit"
+)
+
+// Temperatures that are usual, in °F and °C. Common practice, no source; what
+// a loop and a fixture ask is in the sources of the skills.
+var (
+	coldUS, coldSI     = []float64{40, 45, 50, 55, 60}, []float64{4, 5, 7, 10, 12, 15}
+	storeUS, storeSI   = []float64{140, 145, 150, 160}, []float64{60, 62, 65, 70}
+	mainUS, mainSI     = []float64{125, 128, 130}, []float64{52, 54, 55}
+	loopUS, loopSI     = []float64{125, 128, 130, 135, 140}, []float64{52, 54, 56, 58, 60}
+	showerUS, showerSI = []float64{102, 104, 105, 106, 108}, []float64{38, 39, 40, 41, 42}
+)
+
+func colds(s *building.Sheet) []float64  { return lists(s, coldUS, coldSI) }
+func stores(s *building.Sheet) []float64 { return lists(s, storeUS, storeSI) }
+
+// hotLists are the hot and the mixed temperatures at the master valve, or at a
+// shower's valve.
+func hotLists(s *building.Sheet, master bool) (hot, mixed []float64) {
+	if master {
+		return stores(s), lists(s, mainUS, mainSI)
+	}
+	return lists(s, loopUS, loopSI), lists(s, showerUS, showerSI)
+}
+
+// lists is one of two lists, by the system of heights and code.
+func lists(s *building.Sheet, us, si []float64) []float64 {
+	if s.US() {
+		return us
+	}
+	return si
+}
+
+// degrees is a temperature drawn in °F or °C.
+func degrees(s *building.Sheet, t float64) unit.Temperature {
+	if s.US() {
+		return unit.Fahrenheit(t)
+	}
+	return unit.Celsius(t)
+}
