@@ -67,6 +67,9 @@ func (p *Problem) apart(i int, chain formula.Interval) string {
 		if overlaps(chain, v, by) || overlaps(one, v, by) {
 			return "slip " + w.ID + " gives " + strconv.FormatFloat(v, 'g', 5, 64) + ", within the rounding of the right value"
 		}
+		if s.readsWhole() && math.Abs(v-s.Value) <= math.Min(0.5, earlyShare*s.Value) {
+			return "slip " + w.ID + " is the right value to the whole " + s.Unit.Name
+		}
 		for k, u := range values {
 			if math.Abs(u-v) <= s.figureHalf(u)+s.figureHalf(v)+1e-9 {
 				return "slips " + w.ID + " and the " + strconv.Itoa(k+1) + ". of its step give the same value"
@@ -80,4 +83,13 @@ func (p *Problem) apart(i int, chain formula.Interval) string {
 // overlaps reports whether v plus and minus by touches the band.
 func overlaps(band formula.Interval, v, by float64) bool {
 	return v >= band.Lo-by && v <= band.Hi+by
+}
+
+// readsWhole reports a unit that people round to the whole, gauge or not.
+func (s *Step) readsWhole() bool {
+	switch s.Unit.Name {
+	case "psi", "kPa", "ft":
+		return true
+	}
+	return false
 }

@@ -5,6 +5,7 @@ import (
 	"hash/fnv"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strconv"
 
 	"riserwork/problems/building"
@@ -21,7 +22,8 @@ type Problem struct {
 	House    House
 	Drawn    int // scenarios drawn until one was accepted
 	Building *solver.Building
-	Focus    int // index of the level asked about
+	Focus    int    // index of the level asked about
+	Route    string // empty for the skill's own way
 
 	Told      []Told // givens, then constants, in the order of the slots
 	Constants int    // index in Told where the constants begin
@@ -145,24 +147,28 @@ func newSheet(rng *rand.Rand, house House) *building.Sheet {
 // lay puts the numbers of a sheet under the rules of a skill.
 func lay(skill *Skill, house House, sheet *building.Sheet) (*Problem, error) {
 	p := &Problem{Skill: skill, House: house, Building: sheet.Building, Focus: sheet.Focus, labels: sheet.Labels}
-	rules := make([]*Rule, 0, len(skill.Rules)+2)
 	for i := range skill.Givens {
 		g := &skill.Givens[i]
 		v, ok := sheet.Value(g.Name)
 		if !ok {
 			return nil, fmt.Errorf("problems: skill %s tells %q, and its drawing does not set it", skill.ID, g.Name)
 		}
-		told := toldGiven(g, v, house)
-		if r := conversion(g, house); r != nil {
-			told.Name = g.Name + plateSuffix
-			rules = append(rules, r)
+		p.Told = append(p.Told, toldGiven(g, v, house))
+	}
+	return p, p.bind(skill.Rules)
+}
+
+// OtherRoutes are the same problem worked by the skill's other routes.
+func (p *Problem) OtherRoutes() []*Problem {
+	var out []*Problem
+	for _, r := range p.Skill.Routes {
+		q := *p
+		q.Told, q.Steps, q.Route = slices.Clone(p.Told[:p.Constants]), nil, r.Says
+		if q.bind(r.Rules) == nil && q.workOut() {
+			out = append(out, &q)
 		}
-		p.Told = append(p.Told, told)
 	}
-	for i := range skill.Rules {
-		rules = append(rules, &skill.Rules[i])
-	}
-	return p, p.bind(rules)
+	return out
 }
 
 // toldGiven is a given with its number, in US units where it is read off a
@@ -173,6 +179,9 @@ func toldGiven(g *Given, v building.Value, house House) Told {
 		sys = unit.US
 	}
 	t := Told{Name: g.Name, Given: g.Name, Says: g.Says, Unit: g.Measure.Unit(sys), Value: v.Value, Least: g.Measure.Least(sys), Text: v.Text}
+	if conversion(g, house) != nil {
+		t.Name = g.Name + plateSuffix
+	}
 	if t.Text == "" {
 		t.Text = building.FeetInches(t.Unit, v.Value)
 	}
@@ -186,8 +195,18 @@ func toldGiven(g *Given, v building.Value, house House) Told {
 const exact = 9
 
 // bind finds the constants that the rules use, parses every formula and gives
-// each name its slot.
-func (p *Problem) bind(rules []*Rule) error {
+// each name its slot. Numbers off US plates are converted first where the
+// house is mixed.
+func (p *Problem) bind(own []Rule) error {
+	rules := make([]*Rule, 0, len(own)+2)
+	for i := range p.Skill.Givens {
+		if r := conversion(&p.Skill.Givens[i], p.House); r != nil {
+			rules = append(rules, r)
+		}
+	}
+	for i := range own {
+		rules = append(rules, &own[i])
+	}
 	p.Constants = len(p.Told)
 	parsed := make([]*formula.Expr, len(rules))
 	for i, r := range rules {

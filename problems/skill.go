@@ -38,6 +38,7 @@ type Skill struct {
 	Ask    string // the question; {name} is filled in, see Problem.Fill
 	Givens []Given
 	Rules  []Rule
+	Routes []Route // other right ways to the same answer
 
 	Holds    string   // why the formula holds, for the rule card
 	Cautions []string // where a mistake on the job can hurt someone
@@ -72,6 +73,13 @@ type Rule struct {
 	Figures int      // figures the worked solution shows; 0: three
 	Why     string   // why this line is so, for those who ask
 	Slips   []Slip
+}
+
+// Route is another right way to the answer: its rules stand in place of the
+// skill's own, with slips of their own.
+type Route struct {
+	Says  string // "the street pressure in feet first"
+	Rules []Rule
 }
 
 // Slip is a wrong line that people really write, with what to say to it. The

@@ -9,9 +9,10 @@ import (
 // working.
 const (
 	costHidden     = 0.01
+	costOtherUnit  = 0.03
 	costOutOfOrder = 0.15
-	costUntied     = 1.1
-	costNotAnswer  = 0.4
+	costUntied     = 1.25
+	costNotAnswer  = 0.12
 	beamWidth      = 6
 )
 
@@ -36,7 +37,11 @@ func (m *sheet) tie(texts []string) []int {
 	for i := range m.p.Steps {
 		var next []partial
 		for _, b := range beam {
-			next = append(next, b.with(i, -1, own{}, costHidden))
+			hidden := costHidden
+			if i == len(m.p.Steps)-1 {
+				hidden = costNotAnswer
+			}
+			next = append(next, b.with(i, -1, own{}, hidden))
 			for l := range texts {
 				if b.used[l] || len(readings[l]) == 0 || fixed[l] >= 0 && fixed[l] != i {
 					continue
@@ -47,6 +52,9 @@ func (m *sheet) tie(texts []string) []int {
 					continue
 				}
 				cost := j.cost()
+				if j.num.turned {
+					cost += costOtherUnit
+				}
 				if l < b.last {
 					cost += costOutOfOrder
 				}

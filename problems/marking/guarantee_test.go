@@ -133,7 +133,7 @@ func nameSlip(named *share, p *problems.Problem, i, k int, seed uint64) {
 	l := ways[seed%uint64(len(ways))]
 	l.rng = rand.New(rand.NewPCG(seed, uint64(i*10+k)))
 	v := w.Bound.Eval(p.Env())
-	if math.IsNaN(v) || len(p.Steps[i].Choices) > 0 && (v < 0 || int(v) >= len(p.Steps[i].Choices)) {
+	if math.IsNaN(v) || math.Abs(v) < 1e-9 || len(p.Steps[i].Choices) > 0 && (v < 0 || int(v) >= len(p.Steps[i].Choices)) {
 		return
 	}
 	lines := l.work(p, map[int]*problems.Wrong{i: w})

@@ -61,6 +61,10 @@ func (m *sheet) judge(i int, n number, full bool) judgement {
 		m.accepted(i, n, at, within, sensible, true, &j) {
 		return j
 	}
+	if !n.hasExpr && n.figures < 3 && m.inOwnBand(i, n.v, n.half+1e-9*math.Abs(n.v), false) {
+		j.verdict = RoundedEarly
+		return j
+	}
 	if full && m.digits(i, hidden, n, &j) {
 		return j
 	}
@@ -68,10 +72,6 @@ func (m *sheet) judge(i int, n number, full bool) judgement {
 		return j
 	}
 	if full && m.pairs(i, hidden, n, at, within, &j) {
-		return j
-	}
-	if !n.hasExpr && m.inOwnBand(i, n.v, n.half+1e-9*math.Abs(n.v), false) && n.figures < 3 {
-		j.verdict = RoundedEarly
 		return j
 	}
 	j.verdict = NotRecognised
@@ -121,8 +121,11 @@ func (m *sheet) accepted(i int, n number, at, within, sensible float64, coarse b
 	j.coarse = coarse
 	sound, bad := m.soundBefore(i)
 	j.after = bad
-	if n.hasExpr && math.Abs(n.v-n.e) > math.Max(loose, s.Coarse(n.e)*1.0000001)+n.eHalf {
+	if off := math.Abs(n.v - n.e); n.hasExpr && off > math.Max(loose, s.Coarse(n.e)*1.0000001)+n.eHalf {
 		j.verdict = Arithmetic
+		if off <= n.half*1.0000001 { // the total is the sum, rounded hard
+			j.verdict = RoundedEarly
+		}
 		return true
 	}
 	switch {
@@ -180,12 +183,14 @@ func (m *sheet) slips(i int, hidden []int, n number, at, within, sensible float6
 	}
 	if t := m.truth[i]; n.v >= t.Lo-sensible && n.v <= t.Hi+sensible {
 		sound, bad := m.soundBefore(i)
-		j.slips, j.after = fit, bad
-		j.verdict = NotFollowing
-		if sound && len(fit) == 0 {
-			j.verdict = RoundedEarly
+		if !sound || len(fit) == 0 {
+			j.slips, j.after = fit, bad
+			j.verdict = NotFollowing
+			if sound {
+				j.verdict = RoundedEarly
+			}
+			return true
 		}
-		return true
 	}
 	if len(fit) == 0 {
 		return false

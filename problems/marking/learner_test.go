@@ -125,20 +125,17 @@ func figures(n int) func(*learner, *problems.Step, float64) (string, float64) {
 // whole writes the whole psi, kPa, foot or degree that a gauge or tape gives
 // where that moves the value by 2 % or less, else three figures.
 func whole(_ *learner, s *problems.Step, v float64) (string, float64) {
-	switch s.Unit.Name {
-	case "psi", "kPa", "ft", "°F":
-		if r := math.Round(v); math.Abs(r-v) <= 0.02*math.Abs(v) && math.Abs(v) < 1000 {
-			return number(r), r
-		}
+	if r := math.Round(v); s.Least > 0 && math.Abs(r-v) <= 0.02*math.Abs(v) && math.Abs(v) < 1000 {
+		return number(r), r
 	}
 	return round(v, max(3, s.Figures))
 }
 
-// everyWhole writes the whole unit at every size.
+// everyWhole writes the whole unit of the gauge or tape at every size.
 func everyWhole(_ *learner, s *problems.Step, v float64) (string, float64) {
-	switch s.Unit.Name {
-	case "psi", "kPa", "ft", "°F":
-		return number(math.Round(v)), math.Round(v)
+	if s.Least > 0 {
+		r := math.Round(v/s.Least) * s.Least
+		return number(r), r
 	}
 	return round(v, max(3, s.Figures))
 }

@@ -1,6 +1,9 @@
 package marking
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+)
 
 // Marks of a problem: each step has one for the method and one for the value.
 // A carried error loses once. Faults of unit and rounding lose one mark a
@@ -11,13 +14,15 @@ const marksPerStep = 2
 
 // result adds up the marks and finds the earliest fault.
 func (m *sheet) result(byStep, byLine []Finding) Result {
-	r := Result{Lines: byLine, Of: marksPerStep * len(m.p.Steps), First: -1}
+	r := Result{Lines: byLine, Of: marksPerStep * len(m.p.Steps), First: -1, Problem: m.p}
 	alone := m.alone(byStep) && !showsWorking(byStep)
-	small := false
+	small, unshown := false, 0
 	for i := range m.p.Steps {
 		method, value := m.earned(i, byStep)
 		if method && !alone {
 			r.Marks++
+		} else if method {
+			unshown++
 		}
 		if value {
 			r.Marks++
@@ -29,6 +34,9 @@ func (m *sheet) result(byStep, byLine []Finding) Result {
 	}
 	if small && r.Marks > 0 {
 		r.Marks--
+	}
+	if unshown > 0 {
+		r.Note = "An answer that stands alone earns the marks for values. Working on paper would have earned " + strconv.Itoa(unshown) + " more."
 	}
 	r.First = earliest(byStep, byLine)
 	for _, f := range byStep {
@@ -98,8 +106,13 @@ func (m *sheet) inTheHead(i int, byStep []Finding) (method, value bool) {
 				return false, false
 			}
 		}
-		ok := f.Verdict.Good() || f.Verdict == WrongUnit || f.Verdict == Slip
-		return ok && !f.impossible, (ok || f.Verdict == NotFollowing) && !f.impossible
+		switch f.Verdict {
+		case NotRecognised, NotReadable, PossibleSlip, TwoSlips, Empty:
+			return false, false
+		case NotFollowing:
+			return false, true
+		}
+		return !f.impossible, !f.impossible
 	}
 	return false, false
 }

@@ -34,6 +34,9 @@ func readLine(p *problems.Problem, text string) ([]reading, string) {
 	if len(text) > maxLine {
 		return nil, "the line is longer than 400 characters"
 	}
+	if w := choiceIn(p, text); w != "" {
+		return []reading{{value: math.NaN(), word: w}}, ""
+	}
 	first, err := formula.ReadLine(text, lineOptions(p, false))
 	if err != nil {
 		return nil, err.Error()
@@ -187,6 +190,34 @@ func (m *sheet) withUnits(n number, r reading, s *problems.Step) []number {
 		t.v, t.noUnit = e, false
 	}
 	return []number{n, t}
+}
+
+// choiceIn is the word of a decision that a line consists of, or, where it
+// holds no digit, the only one that it holds.
+func choiceIn(p *problems.Problem, text string) string {
+	text = strings.ToLower(strings.Trim(text, " .:=!"))
+	found := ""
+	for _, s := range p.Steps {
+		for _, c := range s.Choices {
+			c = strings.ToLower(c)
+			if c == text {
+				return c
+			}
+			if strings.ContainsAny(text, "0123456789") || !hasWord(text, c) || strings.Contains(found, c) {
+				continue
+			}
+			if found != "" && !strings.Contains(c, found) {
+				return ""
+			}
+			found = c
+		}
+	}
+	return found
+}
+
+// hasWord reports whether a phrase stands in a text as whole words.
+func hasWord(text, phrase string) bool {
+	return strings.Contains(" "+strings.NewReplacer(",", " ", ".", " ", ":", " ", ";", " ").Replace(text)+" ", " "+phrase+" ")
 }
 
 // choice reads the word of a decision; a bare 0 or 1 is not one.

@@ -138,8 +138,8 @@ func (m *sheet) notReadable(i int, why string) string {
 	return "This line could not be read: " + why + "."
 }
 
-// untied is the finding of a line that answers no step.
-func (m *sheet) untied(text string) Finding {
+// untied is the finding of line l, which answers no step.
+func (m *sheet) untied(text string, tie []int, l int) Finding {
 	f := Finding{Text: text, Step: -1, Verdict: NotTied, Value: math.NaN()}
 	readings, why := readLine(m.p, text)
 	if len(readings) == 0 {
@@ -151,8 +151,26 @@ func (m *sheet) untied(text string) Finding {
 		f.Step, f.Verdict, f.Says = i, Right, "The same as above."
 		return f
 	}
+	if i := m.replaced(readings, tie, l); i >= 0 {
+		f.Step, f.Verdict, f.Says = i, Replaced, "Put right further down: the later line counts."
+		return f
+	}
 	f.Says = "This line was not needed for any step, and it costs nothing."
 	return f
+}
+
+// replaced is the step that a line got wrong in a way that is known, and that
+// a later line got right; -1.
+func (m *sheet) replaced(readings []reading, tie []int, l int) int {
+	for i, k := range tie {
+		if k <= l || !m.own[i].sound {
+			continue
+		}
+		if j, ok := m.best(i, readings, true); ok && !j.num.raw && !j.verdict.Good() && j.verdict != NotRecognised && j.verdict != PossibleSlip {
+			return i
+		}
+	}
+	return -1
 }
 
 // again is the step whose own number a line repeats; -1.

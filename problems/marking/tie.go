@@ -27,11 +27,33 @@ func Blanks(p *problems.Problem, blanks []string) Result {
 }
 
 // Lines marks free working: any number of lines in any order, each tied to
-// the step that it answers.
+// the step that it answers. Of several right routes it takes the one by
+// which it can follow most lines, the skill's own first.
 func Lines(p *problems.Problem, lines []string) Result {
+	best := route(p, lines)
+	for _, q := range p.OtherRoutes() {
+		if r := route(q, lines); r.recognised() > best.recognised() {
+			best = r
+		}
+	}
+	return best
+}
+
+// recognised counts the lines that were followed.
+func (r *Result) recognised() int {
+	n := 0
+	for _, f := range r.Lines {
+		if f.Step >= 0 && f.Verdict != NotRecognised && f.Verdict != PossibleSlip {
+			n++
+		}
+	}
+	return n
+}
+
+func route(p *problems.Problem, lines []string) Result {
 	m := newSheet(p)
 	texts, of := joined(lines[:min(len(lines), maxLines)])
-	tie := m.tie(texts)
+	tie := m.adopt(m.tie(texts), texts)
 	byStep := make([]Finding, len(p.Steps))
 	found := make([]Finding, len(texts))
 	for l := range found {
@@ -46,7 +68,7 @@ func Lines(p *problems.Problem, lines []string) Result {
 	}
 	for l, text := range texts {
 		if found[l].Step < 0 {
-			found[l] = m.untied(text)
+			found[l] = m.untied(text, tie, l)
 		}
 	}
 	byLine := make([]Finding, len(lines))
@@ -59,6 +81,36 @@ func Lines(p *problems.Problem, lines []string) Result {
 		byLine[l].Text = lines[l]
 	}
 	return m.result(byStep, byLine)
+}
+
+// adopt ties lines that no step took to steps that have none, where the line
+// is a known fault there: a misplaced point, a slip that a later right line
+// did not follow from.
+func (m *sheet) adopt(tie []int, texts []string) []int {
+	used := make([]bool, len(texts))
+	for i, l := range tie {
+		if l >= 0 {
+			used[l] = true
+			m.line(i, texts[l])
+		}
+	}
+	for l, t := range texts {
+		if used[l] {
+			continue
+		}
+		readings, _ := readLine(m.p, t)
+		for i := range tie {
+			if tie[i] >= 0 || len(readings) == 0 {
+				continue
+			}
+			if j, ok := m.best(i, readings, true); ok && !j.num.raw && j.verdict.fault() {
+				tie[i] = l
+				break
+			}
+		}
+	}
+	clear(m.own)
+	return tie
 }
 
 // joined puts a line that begins with an equals sign behind the line above it,

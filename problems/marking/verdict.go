@@ -7,6 +7,8 @@
 // is named only where its value fits the figures that were written.
 package marking
 
+import "riserwork/problems"
+
 // Verdict is what a line is found to be. The list is closed.
 type Verdict string
 
@@ -36,6 +38,15 @@ const (
 // Good reports whether the line earns its method: right, by whatever road.
 func (v Verdict) Good() bool {
 	return v == Right || v == RoundedEarly || v == FollowThrough || v == UnitMissing
+}
+
+// fault reports a known fault, told for certain.
+func (v Verdict) fault() bool {
+	switch v {
+	case Slip, Arithmetic, WrongGiven, Transposed, PowerOfTen, Sign:
+		return true
+	}
+	return false
 }
 
 // Named is a slip that explains a line, with its text in the learner's
@@ -70,4 +81,8 @@ type Result struct {
 	First int
 	Slips []string // ids of the slips named, each once
 	Done  bool     // the answer stands and is right
+	Note  string   // one sentence on the marks, or empty
+	// Problem is the one whose steps the lines are tied to: the one marked,
+	// or the same worked by another route.
+	Problem *problems.Problem
 }

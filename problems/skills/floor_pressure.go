@@ -59,6 +59,31 @@ var _ = add(problems.Skill{
 			},
 		},
 	},
+	Routes: []problems.Route{{
+		Says: "the street pressure as a height of water first",
+		Rules: []problems.Rule{
+			{
+				Name: "height", Says: "height of the shower head above the gauge", Measure: measure.Height,
+				Formula: "floor_height + outlet",
+				Why:     "The whole height from the gauge to the outlet counts.",
+			},
+			{
+				Name: "street_height", Says: "height of water that the street holds up", Measure: measure.Height,
+				Formula: "street / gamma",
+				Why:     "A pressure is a height of water.",
+			},
+			{
+				Name: "height_left", Says: "height of water left at the shower", Measure: measure.Height,
+				Formula: "street_height - height",
+				Why:     "Of that height, the way up to the shower is used.",
+			},
+			{
+				Name: "pressure", Says: "pressure at the shower on level {level}", Measure: measure.Pressure,
+				Formula: "gamma x height_left",
+				Why:     "What is left stands as pressure at the shower.",
+			},
+		},
+	}},
 	Holds: "Standing water pushes with its own weight. A column one foot high pushes 0.433 psi at its foot (one metre: 9.81 kPa), whatever its width. So a gauge raised by that height reads that much less.",
 	Sources: []problems.Source{
 		{Says: "Foot of water, conventional: 2,989.067 Pa. NIST SP 811 (2008), App. B.9", Confidence: solver.Confirmed},
