@@ -1,0 +1,85 @@
+# Riserwork needs Go, of the version in go.mod or newer, and make.
+# The browser tests need Chromium as well.
+
+ADDR ?= 127.0.0.1:8080
+SITE := web/build
+DESK := .bin/riserwork
+WASM := GOOS=js GOARCH=wasm
+WASMBUILD := $(WASM) go build -trimpath -ldflags='-s -w'
+GOSRC := app problems solver
+
+.PHONY: help serve build desk go chromium test check test-unit test-wasm test-browser bench clean
+
+help:
+	@echo 'make serve    build the page and serve it at http://$(ADDR)/ (ADDR=host:port for another)'
+	@echo 'make build    build the page into $(SITE), which any web server can hand out'
+	@echo 'make test     every check and test'
+	@echo 'make bench    sizes and benchmarks'
+	@echo 'make clean    remove what was built'
+
+serve: build
+	@exec ./$(DESK) serve -addr $(ADDR) -dir $(SITE)
+
+build: desk
+	@mkdir -p $(SITE)
+	@$(WASMBUILD) -o $(SITE)/app.wasm ./app
+	@cp "$$(go env GOROOT)/lib/wasm/wasm_exec.js" $(SITE)/wasm_exec.js
+	@./$(DESK) build -dir web
+
+desk: go
+	@go build -trimpath -o $(DESK) ./app
+
+# One sentence in place of what an older Go says about go.mod.
+go:
+	@want=$$(sed -n 's/^go //p' go.mod); \
+	have=$$(go version 2>/dev/null) || { echo "Go was not found on the path, expected Go $$want or newer." >&2; exit 1; }; \
+	go list -m >/dev/null 2>&1 || { echo "Go was \"$$have\", expected Go $$want or newer." >&2; exit 1; }
+
+test: check test-unit
+	@if command -v node >/dev/null; then $(MAKE) --no-print-directory test-wasm; \
+	else echo 'node is not on the path: the sums are not tested under WebAssembly'; fi
+	@$(MAKE) --no-print-directory test-browser
+
+check: go
+	@echo '== gofmt, vet, staticcheck'
+	@unformatted=$$(gofmt -l $(GOSRC)); [ -z "$$unformatted" ] || { echo "not as gofmt writes it: $$unformatted" >&2; exit 1; }
+	@go vet ./...
+	@go vet -tags browser ./app/browsertest/
+	@$(WASM) go vet ./app/...
+	@go build -o .bin/staticcheck honnef.co/go/tools/cmd/staticcheck
+	@.bin/staticcheck -tags browser ./...
+	@$(WASM) .bin/staticcheck ./app/...
+
+# The race detector needs a C compiler; without one the tests run without it.
+test-unit: go
+	@echo '== unit tests'
+	@if [ "$$(go env CGO_ENABLED)" = 1 ]; then go test -race ./...; \
+	else echo 'no C compiler: tests run without the race detector'; go test ./...; fi
+
+# The sums must come out the same where the learner runs them.
+test-wasm: go
+	@echo '== unit tests under WebAssembly'
+	@$(WASM) go test -exec "$$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./solver/... ./problems/...
+
+# The browser reads the built site, which the test cache does not see.
+test-browser: build chromium
+	@echo '== browser tests'
+	@go test -count=1 -tags browser ./app/browsertest/
+
+chromium:
+	@for name in chromium chromium-browser google-chrome chrome; do \
+		if command -v $$name >/dev/null; then exit 0; fi; \
+	done; \
+	if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; then \
+		apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends chromium fonts-dejavu-core >/dev/null; \
+	else \
+		echo 'Chromium was not found on the path, and the browser tests need it: install the package chromium (on Debian: apt-get install chromium).' >&2; exit 1; \
+	fi
+
+bench: build
+	@$(WASMBUILD) -o .bin/counter.wasm ./app/browsertest/counter
+	@./$(DESK) size $(SITE)/app.wasm .bin/counter.wasm
+	@go test -run '^$$' -bench . -benchmem ./solver/... ./problems/...
+
+clean:
+	rm -rf $(SITE) .bin

@@ -1,0 +1,69 @@
+//go:build !js
+
+// The program as the command line runs it: it builds and serves the page, and
+// answers for scripts and instructors.
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+
+	"riserwork/app/desk"
+	"riserwork/app/serve"
+)
+
+// command is one word of the command line.
+type command struct {
+	name, usage string
+	run         func(args []string) error
+}
+
+// commands are what the program can be asked for.
+var commands = []command{
+	{"serve", "serve the built page: -addr, -dir", serve.Command},
+	{"build", "make the site ready to serve: -dir", serve.BuildCommand},
+	{"size", "print the bytes of files, plain and compressed: FILE ...", serve.SizeCommand},
+	{"skills", "list the skills: -json", func(args []string) error { return desk.Skills(args, os.Stdout) }},
+	{"problem", "print one problem with its working: -skill, -seed, -units, -code, -given, -json", func(args []string) error { return desk.Problem(args, os.Stdout) }},
+	{"mark", "mark working: requests in JSON, one a line, from standard input", mark},
+}
+
+func mark(args []string) error {
+	if len(args) > 0 {
+		return fmt.Errorf("mark was given %q, expected no arguments and one JSON request a line on standard input", args[0])
+	}
+	return desk.Mark(os.Stdin, os.Stdout, os.Stderr)
+}
+
+func main() {
+	if len(os.Args) < 2 {
+		usage(os.Stderr)
+		os.Exit(2)
+	}
+	if err := run(os.Args[1], os.Args[2:]); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+func run(name string, args []string) error {
+	switch name {
+	case "help", "-h", "-help", "--help":
+		usage(os.Stdout)
+		return nil
+	}
+	for _, c := range commands {
+		if c.name == name {
+			return c.run(args)
+		}
+	}
+	return fmt.Errorf("the command was %q, expected one of those that `help` lists", name)
+}
+
+func usage(out io.Writer) {
+	fmt.Fprintln(out, "Riserwork commands:")
+	for _, c := range commands {
+		fmt.Fprintf(out, "  %-8s %s\n", c.name, c.usage)
+	}
+}

@@ -1,0 +1,149 @@
+package serve_test
+
+import (
+	"bytes"
+	"compress/gzip"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/andybalholm/brotli"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"riserwork/app/serve"
+)
+
+// program stands in for the compiled program.
+var program = strings.Repeat("not a program, ", 200)
+
+// sources are the least that can be built.
+var sources = map[string]string{
+	"index.html":         `<!doctype html><progress max="{{program bytes}}"></progress>`,
+	"sw.js":              `const version = "{{version}}"; const files = ["{{files}}"];`,
+	"style.css":          `body { margin: 0 }`,
+	"build/app.wasm":     program,
+	"build/wasm_exec.js": `class Go {}`,
+}
+
+// source is a folder of the sources with some of them changed; a change to
+// nothing leaves the file out.
+func source(t *testing.T, changes map[string]string) string {
+	t.Helper()
+	dir := t.TempDir()
+	require.NoError(t, os.Mkdir(filepath.Join(dir, "build"), 0o755))
+	for name, text := range sources {
+		write(t, dir, name, text)
+	}
+	for name, text := range changes {
+		if text == "" {
+			require.NoError(t, os.Remove(filepath.Join(dir, name)))
+			continue
+		}
+		write(t, dir, name, text)
+	}
+	return dir
+}
+
+func write(t *testing.T, dir, name, text string) {
+	t.Helper()
+	require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
+}
+
+func read(t *testing.T, dir, name string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(dir, name))
+	require.NoError(t, err)
+	return string(data)
+}
+
+func TestBuildFillsBlanks(t *testing.T) {
+	dir := source(t, nil)
+	require.NoError(t, serve.Build(dir))
+	assert.Equal(t, `<!doctype html><progress max="3000"></progress>`, read(t, dir, "build/index.html"))
+	worker := read(t, dir, "build/sw.js")
+	assert.Regexp(t, `^const version = "[0-9a-f]{24}";`, worker)
+	assert.Contains(t, worker, `const files = ["app.wasm","./","style.css","wasm_exec.js"];`)
+}
+
+func TestBuildCompressesEveryFile(t *testing.T) {
+	dir := source(t, nil)
+	require.NoError(t, serve.Build(dir))
+	for _, name := range []string{"app.wasm", "index.html", "style.css", "sw.js", "wasm_exec.js"} {
+		plain := read(t, dir, "build/"+name)
+		got, err := io.ReadAll(brotli.NewReader(strings.NewReader(read(t, dir, "build/"+name+".br"))))
+		require.NoError(t, err, name)
+		assert.Equal(t, plain, string(got), name)
+		r, err := gzip.NewReader(strings.NewReader(read(t, dir, "build/"+name+".gz")))
+		require.NoError(t, err, name)
+		got, err = io.ReadAll(r)
+		require.NoError(t, err, name)
+		assert.Equal(t, plain, string(got), name)
+	}
+}
+
+func TestBuildVersionFollowsContent(t *testing.T) {
+	dir := source(t, nil)
+	require.NoError(t, serve.Build(dir))
+	first := read(t, dir, "build/sw.js")
+
+	require.NoError(t, serve.Build(dir))
+	assert.Equal(t, first, read(t, dir, "build/sw.js"), "nothing changed")
+
+	for name, text := range map[string]string{"style.css": "body { margin: 1px }", "sw.js": sources["sw.js"] + " // new", "build/app.wasm": "another"} {
+		dir := source(t, map[string]string{name: text})
+		require.NoError(t, serve.Build(dir))
+		assert.NotEqual(t, first[:48], read(t, dir, "build/sw.js")[:48], name)
+	}
+}
+
+func TestBuildAgainAfterChange(t *testing.T) {
+	dir := source(t, map[string]string{"old.css": "p {}"})
+	require.NoError(t, serve.Build(dir))
+	require.FileExists(t, filepath.Join(dir, "build/old.css.br"))
+
+	require.NoError(t, os.Remove(filepath.Join(dir, "old.css")))
+	write(t, dir, "style.css", "body { color: black }")
+	write(t, dir, "build/wasm_exec.js.br", "broken")
+	require.NoError(t, serve.Build(dir))
+
+	for _, name := range []string{"old.css", "old.css.br", "old.css.gz"} {
+		assert.NoFileExists(t, filepath.Join(dir, "build", name))
+	}
+	for _, name := range []string{"style.css", "wasm_exec.js"} {
+		got, err := io.ReadAll(brotli.NewReader(strings.NewReader(read(t, dir, "build/"+name+".br"))))
+		require.NoError(t, err, name)
+		assert.Equal(t, read(t, dir, "build/"+name), string(got), name)
+	}
+}
+
+func TestBuildRefuses(t *testing.T) {
+	tests := []struct{ name, file, text, says string }{
+		{"no page", "index.html", "", "holds no index.html"},
+		{"no worker", "sw.js", "", "holds no sw.js"},
+		{"no program", "build/app.wasm", "", "expected app.wasm: run `make build`"},
+		{"no blank", "index.html", "<!doctype html>", "has the blank {{program bytes}} 0 times, expected once"},
+		{"unknown ending", "notes.doc", "x", "notes.doc has an ending with no known content type"},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			err := serve.Build(source(t, map[string]string{test.file: test.text}))
+			assert.ErrorContains(t, err, test.says)
+		})
+	}
+	dir := source(t, nil)
+	require.NoError(t, os.Mkdir(filepath.Join(dir, "fonts"), 0o755))
+	assert.ErrorContains(t, serve.Build(dir), "fonts is a folder, expected files only")
+}
+
+func TestSizes(t *testing.T) {
+	dir := source(t, nil)
+	var out bytes.Buffer
+	require.NoError(t, serve.Sizes(&out, []string{filepath.Join(dir, "build/app.wasm"), filepath.Join(dir, "build/wasm_exec.js")}))
+	assert.Regexp(t, `app\.wasm +3000 +\d+ +\d+\n`, out.String())
+	assert.Regexp(t, `app\.wasm / last +272\.727 `, out.String())
+	assert.ErrorContains(t, serve.Sizes(&out, nil), "no file was named")
+	assert.ErrorContains(t, serve.Sizes(&out, []string{filepath.Join(dir, "gone")}), "cannot be read")
+}
