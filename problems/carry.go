@@ -22,7 +22,7 @@ func (p *Problem) Carried(slips map[int]*Wrong) []float64 {
 }
 
 // plausible reports a value that a learner would not stop at: a number of the
-// right kind, positive, within a factor of twenty of the right one.
+// right kind, positive, within a factor of a hundred of the right one.
 func (s *Step) plausible(v float64) bool {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return false
@@ -33,7 +33,7 @@ func (s *Step) plausible(v float64) bool {
 	if s.Whole {
 		return v >= 1
 	}
-	return v > s.Value/20 && v < s.Value*20 && v > 0
+	return v > s.Value/100 && v < s.Value*100 && v > 0
 }
 
 // apartFrom reports that two values of a step are not the same by rounding.

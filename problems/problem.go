@@ -217,6 +217,9 @@ func (p *Problem) bind(own []Rule) error {
 		parsed[i] = e
 		p.addConstants(e, rules)
 		for j := range r.Slips {
+			if !r.Slips[j].in(p.House.System) {
+				continue
+			}
 			w, err := formula.Parse(r.Slips[j].formula(p.House.System))
 			if err != nil {
 				return fmt.Errorf("problems: skill %s, slip %s: %w", p.Skill.ID, r.Slips[j].ID, err)
@@ -235,6 +238,9 @@ func (p *Problem) bind(own []Rule) error {
 			return err
 		}
 		for j := range r.Slips {
+			if !r.Slips[j].in(p.House.System) {
+				continue
+			}
 			w := Wrong{Slip: &r.Slips[j]}
 			w.Expr, _ = formula.Parse(w.formula(p.House.System))
 			if w.Bound, w.Needs, err = p.bound(w.Expr, i); err != nil {

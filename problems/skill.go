@@ -88,10 +88,25 @@ type Slip struct {
 	ID      string // stable within the skill: "floors-for-gaps"
 	Formula string
 	Metric  string // the formula in SI units where it is another; else empty
+	Only    Units  // the units it is a slip in; empty: all
 	Did     string // what you did, in your own numbers
 	Why     string // why it is wrong: physics, or the trade's reason
 	Next    string // how to see it next time
 	Family  string // one belief on several lines: the same word there
+}
+
+// Units says in which working a slip can happen.
+type Units string
+
+// Units of a slip.
+const (
+	OnlyUS Units = "us"
+	OnlySI Units = "si" // metric and mixed
+)
+
+// in reports whether the slip can happen in a system.
+func (s *Slip) in(sys unit.System) bool {
+	return s.Only == "" || (s.Only == OnlyUS) == (sys == unit.US)
 }
 
 // Source is where a rule or a value comes from.

@@ -7,10 +7,6 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-// never is the formula of a slip that one of the systems does not have: it
-// has no value, and so fits no line.
-const never = "1 / 0"
-
 var _ = add(problems.Skill{
 	ID: "convert-pressure", Title: "Pressure: psi, kPa and bar",
 	Chapter: 1, Order: 10, Year: 1, Kind: problems.Sum,
@@ -32,7 +28,7 @@ var _ = add(problems.Skill{
 					Next: "Say first which number must be larger. Then the factor can only go one way.",
 				},
 				{
-					ID: "ten-kpa-in-a-bar", Formula: never, Metric: "reading x 10",
+					ID: "ten-kpa-in-a-bar", Only: problems.OnlySI, Formula: "reading x 10",
 					Did:  "You took 10 kPa for one bar.",
 					Why:  "One bar is 100 kPa. The ten belongs to metres: one bar holds up about 10 m of water.",
 					Next: "A house runs at about 300 to 550 kPa. An answer of two figures would not reach the first floor.",
@@ -58,7 +54,7 @@ var _ = add(problems.Skill{
 					Next: "Keep one pair in mind to lean on: 60 psi is about 414 kPa, about 4.1 bar.",
 				},
 				{
-					ID: "ten-kpa-to-a-bar", Formula: "in_kpa / 10", Metric: never,
+					ID: "ten-kpa-to-a-bar", Only: problems.OnlyUS, Formula: "in_kpa / 10",
 					Did:  "You took 10 kPa for one bar.",
 					Why:  "One bar is 100 kPa. The ten belongs to metres: one bar holds up about 10 m of water.",
 					Next: "A house runs at about 3 to 6 bar. Two figures before the point is far above its piping.",

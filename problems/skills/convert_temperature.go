@@ -25,19 +25,19 @@ var _ = add(problems.Skill{
 			Why: "The two scales agree on nothing but where water freezes and boils. So count from freezing: 32 on the one, 0 on the other.",
 			Slips: []problems.Slip{
 				{
-					ID: "thirty-two-forgotten", Formula: "reading", Metric: never,
+					ID: "thirty-two-forgotten", Only: problems.OnlyUS, Formula: "reading",
 					Did:  "You went on with {reading} and did not take off the 32.",
 					Why:  "Fahrenheit puts freezing at 32 and Celsius puts it at 0. Without the 32 the reading is counted from the wrong mark.",
 					Next: "Try it on freezing water: 32 °F must come out as 0 °C.",
 				},
 				{
-					ID: "thirty-two-added", Formula: "reading + 32", Metric: never,
+					ID: "thirty-two-added", Only: problems.OnlyUS, Formula: "reading + 32",
 					Did:  "You added 32 to {reading}.",
 					Why:  "Fahrenheit counts freezing water as 32 already. To count from freezing that comes off; it goes on when you go the other way.",
 					Next: "Try it on freezing water: 32 °F must come out as 0 °C.",
 				},
 				{
-					ID: "divided-to-fahrenheit", Formula: never, Metric: "reading / f_per_c",
+					ID: "divided-to-fahrenheit", Only: problems.OnlySI, Formula: "reading / f_per_c",
 					Did:  "You divided {reading} by 1.8.",
 					Why:  "From freezing to boiling are 180 Fahrenheit degrees and 100 Celsius degrees. The Fahrenheit degree is the smaller one, so there are more of them.",
 					Next: "Boiling water must come out as 212 °F. Try your line on 100 °C.",
@@ -51,7 +51,7 @@ var _ = add(problems.Skill{
 			Why: "Each Celsius degree is 1.8 Fahrenheit degrees. Once counted from freezing, put the result on the other scale, which has freezing at its own number.",
 			Slips: []problems.Slip{
 				{
-					ID: "multiplied-to-celsius", Formula: "above x f_per_c", Metric: never,
+					ID: "multiplied-to-celsius", Only: problems.OnlyUS, Formula: "above x f_per_c",
 					Did:  "You multiplied {above} by 1.8.",
 					Why:  "A Celsius degree is the larger one, so the same warmth is fewer of them.",
 					Next: "Boiling water must come out as 100 °C. Try your line on 212 °F.",
@@ -63,13 +63,13 @@ var _ = add(problems.Skill{
 					Next: "The 32 stays on the Fahrenheit side of the sum: first on the way to °C, last on the way to °F.",
 				},
 				{
-					ID: "thirty-two-not-added", Formula: never, Metric: "above",
+					ID: "thirty-two-not-added", Only: problems.OnlySI, Formula: "above",
 					Did:  "You stopped at {above} above freezing.",
 					Why:  "Fahrenheit puts freezing water at 32, not at 0. Those 32 degrees are still missing.",
 					Next: "Try it on freezing water: 0 °C must come out as 32 °F.",
 				},
 				{
-					ID: "thirty-two-taken-off", Formula: never, Metric: "above - 32",
+					ID: "thirty-two-taken-off", Only: problems.OnlySI, Formula: "above - 32",
 					Did:  "You took 32 off {above}.",
 					Why:  "Freezing water stands at 32 on the Fahrenheit scale, so the degrees above freezing stand on top of it.",
 					Next: "Try it on freezing water: 0 °C must come out as 32 °F.",

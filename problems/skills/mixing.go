@@ -127,12 +127,12 @@ func drawMixing(s *building.Sheet) {
 		}
 	}
 	a, _ := pick(s, fit)
-	s.Name("valve", "A shower's own mixing valve")
-	flow := s.Pick([]float64{1.5, 1.8, 2, 2.5}, []float64{0.1, 0.12, 0.13, 0.15})
+	valve, flow := "A shower's own mixing valve", s.Pick([]float64{1.5, 1.8, 2, 2.5}, []float64{0.1, 0.12, 0.13, 0.15})
 	if master {
-		s.Name("valve", "The master mixing valve at the heater")
+		valve = "The master mixing valve at the heater"
 		flow = s.Pick([]float64{12, 15, 18, 20, 24, 30, 36, 40, 50}, []float64{0.8, 1, 1.2, 1.5, 1.8, 2, 2.5, 3})
 	}
+	s.Name("valve", valve)
 	t.Heater.Hot, t.Heater.Cold = degrees(s, a.hot), degrees(s, a.cold)
 	t.Mixing = &solver.MixingValve{Mixed: degrees(s, a.mixed)}
 	s.Set("hot", a.hot)
@@ -205,12 +205,13 @@ func drawBlend(s *building.Sheet) {
 	s.SetStreet(s.PickPlate([]float64{60, 65, 70}, []float64{400, 450}), s.PickPlate([]float64{50, 52}, []float64{350, 360}), 0, "on the gauge in the meter room")
 	flows := lists(s, []float64{10, 12, 15, 18, 20, 25, 30}, []float64{0.6, 0.8, 1, 1.2, 1.5, 2})
 	warm, cool := s.Pick([]float64{150, 155, 160}, []float64{65, 68, 70}), s.Pick([]float64{126, 130, 135}, []float64{52, 54, 56})
-	s.Name("place", "Two heaters feed one header, and one of them lags behind.")
+	place := "Two heaters feed one header, and one of them lags behind."
 	if s.Chance(0.5) {
 		flows = lists(s, []float64{1, 1.5, 2, 2.5, 3, 4}, []float64{0.06, 0.08, 0.1, 0.15, 0.2, 0.25})
 		warm, cool = s.Pick([]float64{125, 130, 140}, []float64{52, 55, 60}), s.Pick([]float64{45, 50, 55, 60}, []float64{7, 10, 12, 15})
-		s.Name("place", "A laundry tub is filled from two taps.")
+		place = "A laundry tub is filled from two taps."
 	}
+	s.Name("place", place)
 	type aim struct{ warm, cool float64 }
 	var fit []aim
 	for _, a := range flows {

@@ -174,12 +174,11 @@ func drawRecirculation(s *building.Sheet) {
 		a = aim{run: up, branch: up, length: limit}
 	}
 	t.Loop = &solver.Loop{FarthestFromHeater: s.Length(a.run + up + a.branch), FarthestFromLoop: s.Length(a.length)}
-	kept := 0.0
-	s.Name("kept_says", "None of it is recirculated or heat traced yet.")
+	kept, keptSays := 0.0, "None of it is recirculated or heat traced yet."
 	if loop {
-		kept = a.run + up
-		s.Name("kept_says", "A loop already recirculates all but the branch.")
+		kept, keptSays = a.run+up, "A loop already recirculates all but the branch."
 	}
+	s.Name("kept_says", keptSays)
 	s.Name("code", s.Profile.Name)
 	s.Name("rule_says", says)
 	s.Name("from_says", rule.From)

@@ -104,16 +104,17 @@ var _ = add(problems.Skill{
 
 // drawReduction draws one of the three verdicts, by a clear margin.
 func drawReduction(s *building.Sheet) {
-	t := s.Tower(building.Plan{Uses: zoned, Min: 14, Max: 32})
+	t := s.Tower(building.Plan{Uses: zoned, Min: 20, Max: 36})
 	depth := s.UpValve()
 	low := lift(s, t, -depth)
 	want := s.Int(0, 2)
 	type aim struct{ in, out, limit, middle float64 }
 	var fit []aim
 	step := s.Pick([]float64{5}, []float64{25})
-	for _, in := range upTo(low, low+4*gaugeStep(s), gaugeStep(s)) {
+	outs := lists(s, []float64{45, 50, 55, 60, 65, 70}, []float64{300, 325, 350, 375, 400, 450})
+	for _, in := range upTo(low, min(low+6*gaugeStep(s), s.PickPlate([]float64{250}, []float64{1725})), gaugeStep(s)) {
 		code := in / onPlate(s, 1)
-		for _, out := range upTo(9*step, 14*step, step) {
+		for _, out := range outs {
 			for _, limit := range []float64{3, 3.5, 4} {
 				for _, middle := range upTo(out+3*step, code-3*step, 2*step) {
 					if got, clear := reduction(code, out, limit, middle); clear && got == want {

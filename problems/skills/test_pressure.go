@@ -13,7 +13,7 @@ import (
 var _ = add(problems.Skill{
 	ID: "riser-test", Title: "Testing a riser",
 	Chapter: 5, Order: 150, Year: 3, Kind: problems.Choice,
-	Ask: "A riser is tested with water. Its working pressure is {working}. The specification of the job asks {test_factor} times that, but no less than {test_least}, on a gauge at the top of the riser. The code asks at least: {test_says} ({code}). The foot of the riser is {height} below the gauge, and the weakest part down there is marked {weakest}. What pressure stands at the foot, and may the riser be tested in one piece?",
+	Ask: "A riser is tested with water. Its working pressure is {working}. The specification of the job asks {test_factor} times that, but no less than {test_least}, on a gauge at the top of the riser. At the very least ({code}): {test_says}. The foot of the riser is {height} below the gauge, and the weakest part down there is marked {weakest}. What pressure stands at the foot, and may the riser be tested in one piece?",
 	Givens: []problems.Given{
 		{Name: "working", Says: "working pressure of the riser", Measure: measure.Pressure},
 		{Name: "test_factor", Says: "times the working pressure, by the specification", Measure: measure.Share},
