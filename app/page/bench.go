@@ -1,0 +1,155 @@
+package page
+
+import (
+	"math"
+	"strings"
+
+	"riserwork/problems"
+	"riserwork/problems/marking"
+)
+
+// bench is a problem on which somebody works: the sheet and what marking
+// found on it.
+type bench struct {
+	p      *problems.Problem
+	sheet  sheet
+	result marking.Result
+	first  bool // the last marking was the first of the whole sheet
+}
+
+// hintTurns is how many hints a line has.
+const hintTurns = 3
+
+// newBench lays out a problem with a sheet, which may be an empty one.
+func newBench(p *problems.Problem, a address, s sheet) *bench {
+	s.Skill, s.Version, s.Seed, s.House, s.Mix = a.skill.ID, a.skill.Version, a.seed, a.house, a.mix
+	lines := make([]entry, len(p.Steps))
+	copy(lines, s.Lines)
+	s.Lines = lines
+	b := &bench{p: p, sheet: s}
+	b.mark()
+	return b
+}
+
+func (b *bench) mark() {
+	blanks := make([]string, len(b.sheet.Lines))
+	for i, e := range b.sheet.Lines {
+		blanks[i] = e.Text
+	}
+	b.result = marking.Blanks(b.p, blanks)
+}
+
+// write sets the text of line i. Findings on it and on the lines after it no
+// longer hold, so they go.
+func (b *bench) write(i int, text string) {
+	if b.sheet.Lines[i].Text == text {
+		return
+	}
+	b.sheet.Lines[i].Text = text
+	for j := i; j < len(b.sheet.Lines); j++ {
+		b.sheet.Lines[j].Marked = false
+	}
+	b.sheet.Done = false
+}
+
+// markLine marks line i and reports whether it is good.
+func (b *bench) markLine(i int) bool {
+	b.mark()
+	b.sheet.Lines[i].Marked = true
+	f, ok := b.found(i)
+	return ok && f.Verdict.Good()
+}
+
+// markAll marks the whole sheet.
+func (b *bench) markAll() {
+	b.mark()
+	for i := range b.sheet.Lines {
+		b.sheet.Lines[i].Marked = true
+	}
+	b.first = !b.sheet.Marked
+	b.sheet.Marked, b.sheet.Done = true, b.result.Done
+}
+
+// found is what marking found on line i, where the line was marked.
+func (b *bench) found(i int) (marking.Finding, bool) {
+	if !b.sheet.Lines[i].Marked || i >= len(b.result.Lines) {
+		return marking.Finding{}, false
+	}
+	return b.result.Lines[i], true
+}
+
+// wrong reports whether line i was marked and does not stand.
+func (b *bench) wrong(i int) bool {
+	f, ok := b.found(i)
+	return ok && f.Verdict != marking.Empty && !f.Verdict.Good()
+}
+
+// fault is the earliest line that was marked and does not stand; -1: none.
+func (b *bench) fault() int {
+	for i := range b.sheet.Lines {
+		if b.wrong(i) {
+			return i
+		}
+	}
+	return -1
+}
+
+// next is the line to write next: the earliest fault, else the first empty
+// one; -1 where every line is written.
+func (b *bench) next() int {
+	if i := b.fault(); i >= 0 {
+		return i
+	}
+	for i, e := range b.sheet.Lines {
+		if strings.TrimSpace(e.Text) == "" {
+			return i
+		}
+	}
+	return -1
+}
+
+// right reports whether the sheet counts as known: full marks, no line shown.
+func (b *bench) right() bool {
+	for _, e := range b.sheet.Lines {
+		if e.Hints >= hintTurns {
+			return false
+		}
+	}
+	return b.result.Done && b.result.Marks == b.result.Of
+}
+
+// mayHint reports whether line i has a further hint to give. Between two
+// hints stands a try.
+func (b *bench) mayHint(i int) bool {
+	e := &b.sheet.Lines[i]
+	return e.Hints == 0 || e.Hints < hintTurns && strings.TrimSpace(e.Text) != "" && e.Text != e.HintAt
+}
+
+func (b *bench) hint(i int) {
+	if e := &b.sheet.Lines[i]; b.mayHint(i) {
+		e.Hints++
+		e.HintAt = e.Text
+	}
+}
+
+// hints are the hints shown for line i.
+func (b *bench) hints(i int) []string {
+	env := b.env()
+	var list []string
+	for turn := 1; turn <= b.sheet.Lines[i].Hints; turn++ {
+		list = append(list, b.p.Hint(i, turn, env))
+	}
+	return list
+}
+
+// env is the numbers of the problem, the learner's own where marking has read
+// them.
+func (b *bench) env() []float64 {
+	env := b.p.Env()
+	for i := range b.sheet.Lines {
+		if f, ok := b.found(i); ok && f.Verdict != marking.Empty && !math.IsNaN(f.Value) {
+			env[b.p.StepSlot(i)] = f.Value
+		}
+	}
+	return env
+}

@@ -1,0 +1,106 @@
+package page
+
+import (
+	"errors"
+	"slices"
+	"strings"
+
+	"riserwork/problems"
+)
+
+// sheet is a problem under way: what names it, and the lines as typed.
+type sheet struct {
+	Skill   string         `json:"skill"`
+	Version int            `json:"version"` // of the skill
+	Seed    uint64         `json:"seed"`
+	House   problems.House `json:"house"`
+	Lines   []entry        `json:"lines"`
+	Mix     []int          `json:"mix,omitempty"`
+	Marked  bool           `json:"marked,omitempty"` // as a whole, once
+	Done    bool           `json:"done,omitempty"`
+}
+
+// entry is one line of a sheet.
+type entry struct {
+	Text   string `json:"text"`
+	Marked bool   `json:"marked,omitempty"` // its finding shows
+	Hints  int    `json:"hints,omitempty"`  // hints shown, of three
+	HintAt string `json:"hintAt,omitempty"` // what stood there at the last hint
+}
+
+// names reports whether the sheet is that of the address.
+func (s *sheet) names(a address) bool {
+	return s.Skill == a.skill.ID && s.Version == a.skill.Version && s.Seed == a.seed && sameHouse(s.House, a.house)
+}
+
+// begun reports whether anything stands on the sheet.
+func (s *sheet) begun() bool {
+	return slices.ContainsFunc(s.Lines, func(e entry) bool { return strings.TrimSpace(e.Text) != "" })
+}
+
+// written counts the lines that are not empty.
+func (s *sheet) written() int {
+	n := 0
+	for _, e := range s.Lines {
+		if strings.TrimSpace(e.Text) != "" {
+			n++
+		}
+	}
+	return n
+}
+
+// Bounds of the saved sheets.
+const (
+	maxSheets = 6
+	maxLines  = 60
+)
+
+// desk is the sheets that lie open, the latest first.
+type desk struct {
+	Version int     `json:"version"`
+	Sheets  []sheet `json:"sheets"`
+}
+
+const deskVersion = 1
+
+// check refuses a desk that was not written by this program.
+func (d *desk) check() error {
+	if d.Version != deskVersion {
+		return errVersion(d.Version, deskVersion)
+	}
+	if len(d.Sheets) > maxSheets {
+		return errors.New("there are more open problems in it than are ever saved")
+	}
+	for _, s := range d.Sheets {
+		if len(s.Lines) > maxLines {
+			return errors.New("a problem in it has more lines than a problem can have")
+		}
+		for _, e := range s.Lines {
+			if length16(e.Text) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
+				return errors.New("a line in it is longer than a line can be")
+			}
+		}
+	}
+	return nil
+}
+
+// find is the sheet of an address.
+func (d *desk) find(a address) (sheet, bool) {
+	for _, s := range d.Sheets {
+		if s.names(a) {
+			return s, true
+		}
+	}
+	return sheet{}, false
+}
+
+// put lays a sheet on top, in place of its older state.
+func (d *desk) put(s sheet) {
+	s.Lines = slices.Clone(s.Lines)
+	d.Version = deskVersion
+	d.Sheets = slices.DeleteFunc(d.Sheets, func(o sheet) bool {
+		return o.Skill == s.Skill && o.Version == s.Version && o.Seed == s.Seed && sameHouse(o.House, s.House)
+	})
+	d.Sheets = slices.Insert(d.Sheets, 0, s)
+	d.Sheets = d.Sheets[:min(len(d.Sheets), maxSheets)]
+}

@@ -1,0 +1,199 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+)
+
+// Render shows the problem: what is asked and told, the building, the lines,
+// and at the foot what to do next.
+func (w *work) Render() app.UI {
+	if w.bench == nil {
+		return frame("work", w.notices,
+			heading("No problem here"),
+			app.P().Class("fault").Text(w.fault),
+			app.A().Class("button", "primary").Href(link(startPath)).Text("To the skills"),
+		)
+	}
+	p := w.bench.p
+	return frame("work", w.notices,
+		app.Div().Class("task").Body(
+			heading(p.Skill.Title),
+			app.P().Class("ask").Text(p.AskText()),
+			w.told(),
+			w.cautions(),
+			app.Div().Class("building").Body(&riser{Picture: w.picture}),
+		),
+		app.Div().Class("answer").Body(
+			app.H2().Class("lines-title").Text("Your lines"),
+			app.Ol().Class("lines").Body(w.lines()...),
+			w.outcome(),
+			w.workedOut(),
+			w.background(),
+		),
+		app.P().Class("unseen").ID("said").Attr("role", "status").Text(w.said),
+		w.foot(),
+	)
+}
+
+// told lists what the problem tells.
+func (w *work) told() app.UI {
+	p := w.bench.p
+	var rows []app.UI
+	for i := range p.Told {
+		t := &p.Told[i]
+		class := "given"
+		if t.Constant {
+			class = "constant"
+		}
+		rows = append(rows, app.Div().Class(class).Body(
+			app.Dt().Text(p.Fill(t.Says, p.Env())),
+			app.Dd().Text(t.Text),
+		))
+	}
+	return app.Dl().Class("told").Body(rows...)
+}
+
+// cautions are one line that opens.
+func (w *work) cautions() app.UI {
+	list := w.bench.p.Skill.Cautions
+	if len(list) == 0 {
+		return nil
+	}
+	env := w.bench.p.Env()
+	var rest []app.UI
+	for _, text := range list[1:] {
+		rest = append(rest, app.P().Text(w.bench.p.Fill(text, env)))
+	}
+	return app.Details().Class("caution").Body(
+		app.Summary().Body(
+			app.Strong().Text("⚠ Caution "),
+			app.Span().Text(w.bench.p.Fill(list[0], env)),
+		),
+		app.Div().Body(rest...),
+	)
+}
+
+// outcome is the marks and the ways on, once the sheet was marked.
+func (w *work) outcome() app.UI {
+	s := &w.bench.sheet
+	if !s.Marked {
+		return app.Section().Class("outcome").Hidden(true)
+	}
+	return app.Section().Class("outcome").ID("result").TabIndex(-1).Aria("label", "Marks").DataSet("done", s.Done).Body(
+		app.H2().Text(fmt.Sprintf("%d of %d marks", w.bench.result.Marks, w.bench.result.Of)),
+		app.P().Text(w.advice()),
+		app.Div().Class("ways").Body(w.ways()...),
+	)
+}
+
+// advice is what to do now that the sheet is marked.
+func (w *work) advice() string {
+	if i := w.bench.fault(); i >= 0 {
+		return fmt.Sprintf("Put line %d right, then mark again. The lines below it follow from it.", i+1)
+	}
+	switch i := w.bench.result.First; {
+	case w.bench.sheet.Done && i >= 0:
+		return fmt.Sprintf("The answer stands. See line %d: %s.", i+1, lower(shown(w.bench.result.Lines[i].Verdict).word))
+	case w.bench.sheet.Done:
+		return "The answer stands, and every line with it."
+	}
+	return "The answer is not there yet. Write the line that is missing."
+}
+
+// verdict is the outcome as spoken.
+func (w *work) verdict() string {
+	return fmt.Sprintf("%d of %d marks. %s", w.bench.result.Marks, w.bench.result.Of, w.advice())
+}
+
+// ways are what one can go on to.
+func (w *work) ways() []app.UI {
+	another := app.Button().Type("button").Class("button").ID("another").Text("Another like this").OnClick(w.onAnother)
+	if w.bench.sheet.Done && len(w.address.mix) == 0 {
+		another.Class("primary")
+	}
+	list := []app.UI{another}
+	if len(w.bench.result.Slips) > 0 {
+		list = append(list, app.Button().Type("button").Class("button").ID("trap").Text("Another with this trap").OnClick(w.onTrap))
+	}
+	if len(w.address.mix) > 0 {
+		mix := app.Button().Type("button").Class("button").ID("next-mix").Text("Next of the mix").OnClick(w.onMix)
+		if w.bench.sheet.Done {
+			mix.Class("primary")
+		}
+		list = append(list, mix)
+	}
+	text := "Show the full working"
+	if w.compare {
+		text = "Hide the full working"
+	}
+	return append(list, app.Button().Type("button").Class("button").ID("compare").Aria("expanded", w.compare).Text(text).OnClick(w.onCompare))
+}
+
+func (w *work) onCompare(ctx app.Context, e app.Event) { w.compare = !w.compare }
+
+// background is why the rule holds, and where it comes from.
+func (w *work) background() app.UI {
+	p := w.bench.p
+	if !w.bench.sheet.Marked {
+		return app.Div().Class("background").Hidden(true)
+	}
+	var sources []app.UI
+	for _, s := range p.Skill.Sources {
+		sources = append(sources, app.Li().Body(
+			app.Span().Text(s.Says+" "),
+			app.Span().Class("confidence").Text("("+string(s.Confidence)+")"),
+		))
+	}
+	return app.Div().Class("background").Body(
+		app.Details().Body(app.Summary().Text("Why the rule holds"), app.P().Text(p.Fill(p.Skill.Holds, p.Env()))),
+		app.Details().Body(app.Summary().Text("Sources"), app.Ul().Body(sources...)),
+	)
+}
+
+// foot is what is under the thumb: the keys while a line is written, else the
+// next thing to do.
+func (w *work) foot() app.UI {
+	if w.at >= 0 && len(w.bench.p.Steps[w.at].Choices) == 0 {
+		return w.pad()
+	}
+	var list []app.UI
+	s := &w.bench.sheet
+	next := w.bench.next()
+	switch {
+	case s.Marked && s.Done && len(w.address.mix) > 0:
+		list = append(list, button("foot-mix", "Next of the mix", true).OnClick(w.onMix))
+	case s.Marked && s.Done:
+		list = append(list, button("foot-another", "Another like this", true).OnClick(w.onAnother))
+	case w.bench.wrong(max(next, 0)):
+		list = append(list, button("foot-line", fmt.Sprintf("Fix line %d", next+1), true).OnClick(w.onNextLine))
+	case next >= 0:
+		list = append(list, button("foot-line", fmt.Sprintf("Write line %d", next+1), true).OnClick(w.onNextLine))
+	}
+	if s.begun() && !s.Done {
+		list = append(list, button("foot-mark", "Mark all", next < 0).OnClick(w.onMarkAll))
+	}
+	return app.Div().Class("bar").Body(list...)
+}
+
+func button(id, text string, primary bool) app.HTMLButton {
+	b := app.Button().Type("button").Class("button").ID(id).Text(text)
+	if primary {
+		b.Class("primary")
+	}
+	return b
+}
+
+func (w *work) onNextLine(ctx app.Context, e app.Event) { w.goTo(ctx, w.bench.next()) }
+
+func (w *work) onMarkAll(ctx app.Context, e app.Event) { w.markAll(ctx) }
+
+// lower is text without its capital.
+func lower(text string) string {
+	if text == "" {
+		return text
+	}
+	return strings.ToLower(text[:1]) + text[1:]
+}
