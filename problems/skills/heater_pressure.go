@@ -149,12 +149,12 @@ func drawHeaterPressure(s *building.Sheet) {
 			a = n
 		}
 	}
-	pumpRoom(s, gauge, a.discharge)
+	street := pumpRoom(s, gauge, a.discharge)
 	feedAbove(s, 0)
 	s.Focus = t.Storey(max(1, int(a.floor)))
 	t.Heater = &solver.Heater{Elevation: s.Length(gauge) + s.Length(a.height), Rating: s.PlatePress(a.tank)}
 	s.Name("level", t.Levels[s.Focus].Label)
-	s.Set("street", float64(t.Street.Static/s.PlatePress(1)))
+	s.Set("street", street)
 	s.Set("discharge", a.discharge)
 	s.Set("height", a.height)
 	s.Set("tank_rating", a.tank)
