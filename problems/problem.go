@@ -208,45 +208,55 @@ func (p *Problem) bind(own []Rule) error {
 		rules = append(rules, &own[i])
 	}
 	p.Constants = len(p.Told)
-	parsed := make([]*formula.Expr, len(rules))
-	for i, r := range rules {
-		e, err := formula.Parse(r.formula(p.House.System))
-		if err != nil {
-			return fmt.Errorf("problems: skill %s, rule %s: %w", p.Skill.ID, r.Name, err)
+	for _, r := range rules {
+		s := Step{Rule: r, Unit: r.Measure.Unit(p.House.System), Least: r.Measure.Least(p.House.System)}
+		var err error
+		if s.Expr, err = p.parse(r.Name, r.formula(p.House.System)); err != nil {
+			return err
 		}
-		parsed[i] = e
-		p.addConstants(e, rules)
-		for j := range r.Slips {
-			if !r.Slips[j].in(p.House.System) {
+		for k := range r.Slips {
+			w := Wrong{Slip: &r.Slips[k]}
+			if !w.in(p.House.System) {
 				continue
 			}
-			w, err := formula.Parse(r.Slips[j].formula(p.House.System))
-			if err != nil {
-				return fmt.Errorf("problems: skill %s, slip %s: %w", p.Skill.ID, r.Slips[j].ID, err)
+			if w.Expr, err = p.parse(w.ID, w.formula(p.House.System)); err != nil {
+				return err
 			}
-			p.addConstants(w, rules)
+			s.Wrongs = append(s.Wrongs, w)
+		}
+		p.Steps = append(p.Steps, s)
+	}
+	return p.bindSteps()
+}
+
+// parse reads a formula of the skill and tells the constants that it names.
+func (p *Problem) parse(of, text string) (*formula.Expr, error) {
+	e, err := formula.ParseWith(text, formula.Options{Funcs: solver.Functions})
+	if err != nil {
+		return nil, fmt.Errorf("problems: skill %s, %s: %w", p.Skill.ID, of, err)
+	}
+	for _, name := range e.Names() {
+		if c, ok := solver.ConstantByName(name); ok && p.Slot(name) < 0 {
+			p.Told = append(p.Told, toldConstant(c, p.House))
 		}
 	}
-	for _, r := range rules {
-		p.Steps = append(p.Steps, Step{Rule: r, Unit: r.Measure.Unit(p.House.System), Least: r.Measure.Least(p.House.System)})
-	}
-	for i, r := range rules {
+	return e, nil
+}
+
+// bindSteps gives the names of every formula their slots, which are known
+// once all constants are.
+func (p *Problem) bindSteps() error {
+	for i := range p.Steps {
 		s := &p.Steps[i]
-		s.Expr = parsed[i]
 		var err error
 		if s.Bound, s.Needs, err = p.bound(s.Expr, i); err != nil {
 			return err
 		}
-		for j := range r.Slips {
-			if !r.Slips[j].in(p.House.System) {
-				continue
-			}
-			w := Wrong{Slip: &r.Slips[j]}
-			w.Expr, _ = formula.Parse(w.formula(p.House.System))
+		for k := range s.Wrongs {
+			w := &s.Wrongs[k]
 			if w.Bound, w.Needs, err = p.bound(w.Expr, i); err != nil {
 				return err
 			}
-			s.Wrongs = append(s.Wrongs, w)
 		}
 	}
 	return nil
@@ -264,17 +274,6 @@ func (s *Slip) formula(sys unit.System) string {
 		return s.Metric
 	}
 	return s.Formula
-}
-
-// addConstants tells the constants that a formula names.
-func (p *Problem) addConstants(e *formula.Expr, rules []*Rule) {
-	for _, name := range e.Names() {
-		c, ok := solver.ConstantByName(name)
-		if !ok || p.Slot(name) >= 0 {
-			continue
-		}
-		p.Told = append(p.Told, toldConstant(c, p.House))
-	}
 }
 
 func toldConstant(c solver.Constant, house House) Told {
