@@ -31,10 +31,6 @@ func MiddleSettings(in, out unit.Pressure, ratio float64) (lowest, highest unit.
 //	P_flowing = setting - fall-off
 func FlowingOutlet(v *Valve) unit.Pressure { return v.Setting - v.FallOff }
 
-// SmallValveShare is the part of the peak flow that the small one of two
-// parallel valves takes. Common practice, no source.
-const SmallValveShare = 1.0 / 3
-
 // SmallValveSetting is the setting of the small one of two parallel valves. It
 // opens first as the pressure falls, so it is set higher by gap.
 //

@@ -112,7 +112,7 @@ func drawFallOff(s *building.Sheet) {
 		}
 	}
 	a, _ := pick(s, fit)
-	pumpRoom(s, -s.UpValve(), lift(s, t, -s.UpValve()))
+	pumpRoom(s, s.UpValve(), lift(s, t, s.UpValve()))
 	s.Focus = t.Storey(max(1, a.floors))
 	firstZone(s, s.Focus, t.Highest(s.Focus)-s.Length(a.height), s.PlatePress(a.setting), s.Press(fall))
 	t.Friction = unit.Gradient(float64(s.Press(friction)) / float64(s.Length(a.height)))

@@ -66,7 +66,7 @@ var _ = add(problems.Skill{
 		neverRelief,
 	},
 	Sources: []problems.Source{
-		{Says: "8.33 lb in a US gallon at about 60 °F, from a density of 62.366 lb/ft³. USGS water density table", Confidence: solver.Confirmed},
+		{Says: "8.33 lb in a US gallon at about 60 °F, from a density of 62.366 lb/ft³. Density table attributed to the US Geological Survey", Confidence: solver.Confirmed},
 		{Says: "4.18 to 4.19 kJ for a litre and a degree. IAPWS-IF97, region 1", Confidence: solver.Memory},
 	},
 	Draw: func(s *building.Sheet) {
@@ -85,14 +85,6 @@ var _ = add(problems.Skill{
 		return solver.HeatForVolume(w.SI("water_heat"), w.Building.Heater.Volume, rise)
 	},
 })
-
-// heaterTower is a building on the street with a storage heater on its lowest
-// level.
-func heaterTower(s *building.Sheet) {
-	t := s.Tower(building.Plan{Uses: []solver.Use{solver.Apartment, solver.Hotel, solver.Residence, solver.Hospital}, Min: 3, Max: 20})
-	s.SetStreet(s.PickPlate([]float64{60, 65, 70}, []float64{400, 450}), s.PickPlate([]float64{50, 52}, []float64{350, 360}), 0, "on the gauge in the meter room")
-	t.Heater = &solver.Heater{Elevation: t.Levels[0].Elevation, Rating: s.PlatePress(s.PickPlate([]float64{150}, []float64{1035}))}
-}
 
 var _ = add(problems.Skill{
 	ID: "recovery", Title: "Recovery of a heater",
@@ -172,7 +164,7 @@ var _ = add(problems.Skill{
 		"Gas and power to a heater are the work of those licensed for it. Lock out before a cover comes off.",
 	},
 	Sources: []problems.Source{
-		{Says: "8.33 lb in a US gallon at about 60 °F, from a density of 62.366 lb/ft³. USGS water density table", Confidence: solver.Confirmed},
+		{Says: "8.33 lb in a US gallon at about 60 °F, from a density of 62.366 lb/ft³. Density table attributed to the US Geological Survey", Confidence: solver.Confirmed},
 		{Says: "Recovery told at a rise of 100 °F (56 K)", Confidence: solver.Practice},
 	},
 	Draw: drawRecovery,

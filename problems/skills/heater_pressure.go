@@ -121,13 +121,13 @@ var _ = add(problems.Skill{
 // stand by a clear margin.
 func drawHeaterPressure(s *building.Sheet) {
 	t := s.Tower(building.Plan{Uses: zoned, Min: 12, Max: 34})
-	gauge := -s.UpValve()
+	gauge := s.UpValve()
 	type aim struct{ floor, discharge, height, tank, relief float64 }
 	var may, not []aim
 	room := s.Pick([]float64{10}, []float64{70})
 	low := lift(s, t, gauge)
 	for _, d := range upTo(low, low+3*gaugeStep(s), gaugeStep(s)) {
-		for n := 1; n <= t.Storeys; n++ {
+		for n := 2; n <= t.Storeys; n++ {
 			height := tape(s, t.Up(n)-gauge)
 			at := d/onPlate(s, 1) - head(s, height)
 			for _, r := range heaterRatings(s) {
@@ -151,7 +151,7 @@ func drawHeaterPressure(s *building.Sheet) {
 	}
 	street := pumpRoom(s, gauge, a.discharge)
 	feedAbove(s, 0)
-	s.Focus = t.Storey(max(1, int(a.floor)))
+	s.Focus = t.Storey(max(2, int(a.floor)))
 	t.Heater = &solver.Heater{Elevation: s.Length(gauge) + s.Length(a.height), Rating: s.PlatePress(a.tank)}
 	s.Name("level", t.Levels[s.Focus].Label)
 	s.Set("street", street)

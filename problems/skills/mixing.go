@@ -109,9 +109,8 @@ var _ = add(problems.Skill{
 // loop, or a shower's own valve. The hot share is clear of a half and of what
 // dividing the temperatures themselves would give.
 func drawMixing(s *building.Sheet) {
-	t := s.Tower(building.Plan{Uses: []solver.Use{solver.Apartment, solver.Hotel, solver.Residence, solver.Hospital}, Max: 20})
-	t.Heater = &solver.Heater{Elevation: t.Levels[0].Elevation}
-	s.SetStreet(s.PickPlate([]float64{60, 65, 70}, []float64{400, 450}), s.PickPlate([]float64{50, 52}, []float64{350, 360}), 0, "on the gauge in the meter room")
+	heaterTower(s)
+	b := s.Building
 	master := s.Chance(0.5)
 	hots, mixes := hotLists(s, master)
 	type aim struct{ hot, mixed, cold float64 }
@@ -133,8 +132,8 @@ func drawMixing(s *building.Sheet) {
 		flow = s.Pick([]float64{12, 15, 18, 20, 24, 30, 36, 40, 50}, []float64{0.8, 1, 1.2, 1.5, 1.8, 2, 2.5, 3})
 	}
 	s.Name("valve", valve)
-	t.Heater.Hot, t.Heater.Cold = degrees(s, a.hot), degrees(s, a.cold)
-	t.Mixing = &solver.MixingValve{Mixed: degrees(s, a.mixed)}
+	b.Heater.Hot, b.Heater.Cold = degrees(s, a.hot), degrees(s, a.cold)
+	b.Mixing = &solver.MixingValve{Mixed: degrees(s, a.mixed)}
 	s.Set("hot", a.hot)
 	s.Set("cold", a.cold)
 	s.Set("mixed", a.mixed)
@@ -201,8 +200,7 @@ var _ = add(problems.Skill{
 // drawBlend draws two heaters on one header, or two taps into a tub, of flows
 // that differ.
 func drawBlend(s *building.Sheet) {
-	t := s.Tower(building.Plan{Uses: []solver.Use{solver.Apartment, solver.Hotel, solver.Residence, solver.Hospital}, Max: 20})
-	s.SetStreet(s.PickPlate([]float64{60, 65, 70}, []float64{400, 450}), s.PickPlate([]float64{50, 52}, []float64{350, 360}), 0, "on the gauge in the meter room")
+	heaterTower(s)
 	flows := lists(s, []float64{10, 12, 15, 18, 20, 25, 30}, []float64{0.6, 0.8, 1, 1.2, 1.5, 2})
 	warm, cool := s.Pick([]float64{150, 155, 160}, []float64{65, 68, 70}), s.Pick([]float64{126, 130, 135}, []float64{52, 54, 56})
 	place := "Two heaters feed one header, and one of them lags behind."
@@ -222,7 +220,7 @@ func drawBlend(s *building.Sheet) {
 		}
 	}
 	a, _ := pick(s, fit)
-	t.Heater = &solver.Heater{Elevation: t.Levels[0].Elevation, Hot: degrees(s, warm), Cold: degrees(s, cool)}
+	s.Building.Heater.Hot, s.Building.Heater.Cold = degrees(s, warm), degrees(s, cool)
 	s.Set("warm_flow", a.warm)
 	s.Set("warm", warm)
 	s.Set("cool_flow", a.cool)

@@ -74,12 +74,12 @@ var _ = add(problems.Skill{
 	},
 	Draw: func(s *building.Sheet) {
 		t := s.Tower(building.Plan{Uses: zoned, Min: 14, Max: 30})
-		depth := s.UpValve()
+		gauge := s.UpValve()
 		large := s.Pick([]float64{50, 55, 60, 65}, []float64{350, 375, 400, 425, 450})
 		gap := s.Pick([]float64{5, 8, 10}, []float64{35, 50, 70})
-		pumpRoom(s, -depth, lift(s, t, -depth))
-		top := t.Storey(min(t.Storeys, s.Int(5, 7)))
-		firstZone(s, top, s.Length(-depth), s.Press(large)+s.Press(gap), 0)
+		pumpRoom(s, gauge, lift(s, t, gauge))
+		top := t.Storey(floorsOn(s, t, gauge, large))
+		firstZone(s, top, s.Length(gauge), s.Press(large)+s.Press(gap), 0)
 		feedAbove(s, top+1)
 		s.Focus = t.Storey(1)
 		s.Set("peak", s.Pick([]float64{60, 75, 90, 105, 120, 135, 150, 180, 210, 240}, []float64{3.6, 4.5, 5.4, 6, 7.5, 9, 10.5, 12, 13.5, 15}))

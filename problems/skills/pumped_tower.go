@@ -36,7 +36,7 @@ func gaugeStep(s *building.Sheet) float64 { return s.PickPlate([]float64{5}, []f
 func lift(s *building.Sheet, t *building.Tower, gaugeAt float64) float64 {
 	up := s.Heights(t.Highest(t.Top())) - gaugeAt
 	step := gaugeStep(s)
-	return math.Ceil((onPlate(s, s.Least())+plateHead(s, up))/step) * step
+	return math.Ceil((onPlate(s, s.Least())+plateHead(s, up))/step+0.2) * step
 }
 
 // pumpRoom gives the building a booster whose discharge gauge stands at
@@ -50,12 +50,13 @@ func pumpRoom(s *building.Sheet, gaugeAt, discharge float64) (street float64) {
 }
 
 // feedAbove zones the levels from index bottom to the top on the booster, each
-// zone with a valve on its lowest level where the riser has much to spare.
+// zone with a valve on its lowest level where the riser has too much there.
 func feedAbove(s *building.Sheet, bottom int) {
 	b := s.Building
 	const gamma = solver.WaterColumn
 	keep := s.Press(s.Least() + s.Pick([]float64{15}, []float64{100}))
-	room := gamma.HeightOf(s.Press(s.Most()) - keep)
+	whole := s.Press(s.Pick([]float64{3}, []float64{20})) // settings are rounded up
+	room := gamma.HeightOf(s.Press(s.Most()) - whole - keep)
 	for bottom <= b.Top() {
 		top := bottom
 		for top < b.Top() && b.Highest(top+1)-b.Lowest(bottom) <= room {
@@ -64,13 +65,25 @@ func feedAbove(s *building.Sheet, bottom int) {
 		z := solver.Zone{Name: strconv.Itoa(len(b.Zones) + 1), Bottom: bottom, Top: top, Supply: solver.FromBooster}
 		at := b.Levels[bottom].Elevation + s.Length(s.UpValve())
 		set := solver.Upward(keep+gamma.OfColumn(b.Highest(top)-at), s.Press(s.ValveStep()))
-		inlet := solver.FloorPressure(b.Street.Static+b.Booster.ShutOff, gamma, at-b.Street.GaugeAt)
-		if inlet > set+s.Press(s.Pick([]float64{10}, []float64{70})) {
+		lowest := solver.FloorPressure(b.Street.Static+b.Booster.ShutOff, gamma, b.Lowest(bottom)-b.Street.GaugeAt)
+		if lowest > s.Press(s.Most())-whole {
+			inlet := lowest - gamma.OfColumn(at-b.Lowest(bottom))
+			set = min(set, solver.Upward(inlet-whole, s.Press(s.ValveStep())))
 			z.Valve = &solver.Valve{Elevation: at, Setting: set}
 		}
 		b.Zones = append(b.Zones, z)
 		bottom = top + 1
 	}
+}
+
+// floorsOn is how many storeys a zone valve at gaugeAt can serve at a setting
+// in the unit of code pressures, no flow.
+func floorsOn(s *building.Sheet, t *building.Tower, gaugeAt, setting float64) int {
+	n := 1
+	for n < t.Storeys-1 && setting-head(s, t.Up(n+1)+s.Shower()-gaugeAt) >= s.Least() {
+		n++
+	}
+	return n
 }
 
 // firstZone begins the zones of a pumped tower with the levels from the lowest
@@ -84,7 +97,7 @@ func firstZone(s *building.Sheet, top int, at unit.Length, setting, fallOff unit
 
 // Cautions that skills on valves, tests and hot water share.
 const (
-	neverRelief = "Never plug, shut off, reduce or extend a relief discharge upward, and never fit a relief valve set above the weakest vessel."
+	neverRelief = "Never plug, valve, reduce, thread or join a relief discharge, and never fit a relief valve set above the weakest vessel. One that weeps is a sign: find out why."
 	scald       = "Water at 140 °F (60 °C) burns an adult in seconds, a child or an older person sooner. A master valve at the heater is no scald protection at a shower or bath: the limit belongs at the fixture."
 	legionella  = "Legionella grows in lukewarm water. Store hot, keep the loop hot all the way back, and limit the temperature at the fixture, not by a lukewarm system."
 )

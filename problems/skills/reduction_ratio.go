@@ -105,8 +105,8 @@ var _ = add(problems.Skill{
 // drawReduction draws one of the three verdicts, by a clear margin.
 func drawReduction(s *building.Sheet) {
 	t := s.Tower(building.Plan{Uses: zoned, Min: 20, Max: 36})
-	depth := s.UpValve()
-	low := lift(s, t, -depth)
+	gauge := s.UpValve()
+	low := lift(s, t, gauge)
 	want := s.Int(0, 2)
 	type aim struct{ in, out, limit, middle float64 }
 	var fit []aim
@@ -128,9 +128,9 @@ func drawReduction(s *building.Sheet) {
 	if !ok {
 		a = aim{low, 10 * step, 3, 15 * step}
 	}
-	pumpRoom(s, -depth, a.in)
-	top := t.Storey(min(t.Storeys, 6))
-	firstZone(s, top, s.Length(-depth), s.Press(a.out), 0)
+	pumpRoom(s, gauge, a.in)
+	top := t.Storey(floorsOn(s, t, gauge, a.out))
+	firstZone(s, top, s.Length(gauge), s.Press(a.out), 0)
 	feedAbove(s, top+1)
 	s.Focus = t.Storey(1)
 	s.Set("inlet", a.in)

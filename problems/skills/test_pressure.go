@@ -6,7 +6,6 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
-	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -111,7 +110,8 @@ func drawRiserTest(s *building.Sheet) {
 	s.Focus = t.Top()
 	top := s.Heights(t.Highest(s.Focus))
 	height := tape(s, top)
-	working := s.Pick([]float64{70, 80, 90, 100, 110, 120, 130}, []float64{500, 550, 600, 700, 750, 800, 900})
+	step := s.Pick([]float64{5}, []float64{25})
+	working := step * (math.Ceil((s.Least()+head(s, height))/step) + float64(s.Int(0, 4)))
 	factor := s.Pick([]float64{1.25, 1.5}, []float64{1.25, 1.5})
 	least := s.Pick([]float64{100, 125, 150}, []float64{700, 850, 1000})
 	foot := math.Max(working*factor, least) + head(s, height)
@@ -133,10 +133,8 @@ func drawRiserTest(s *building.Sheet) {
 	rule := solver.TestRuleOf(s.Profile.ID)
 	s.Name("test_says", rule.Words)
 	s.Name("code", s.Profile.Name)
-	street := s.PickPlate([]float64{60, 70}, []float64{400, 475})
-	s.SetStreet(street, street-s.PickPlate([]float64{8}, []float64{50}), top-height, "at the foot of the riser")
-	t.Booster = &solver.Booster{Elevation: s.Length(top - height), ShutOff: max(0, s.Press(working)-t.Street.Static), Boost: unit.Pressure(math.Max(0, float64(s.Press(working)-t.Street.Low)))}
-	t.Zones = []solver.Zone{{Name: "1", Bottom: 0, Top: t.Top(), Supply: solver.FromBooster}}
+	pumpRoom(s, top-height, onPlate(s, working))
+	feedAbove(s, 0)
 	s.Set("working", working)
 	s.Set("test_factor", factor)
 	s.Set("test_least", least)

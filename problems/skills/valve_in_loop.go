@@ -77,12 +77,12 @@ var _ = add(problems.Skill{
 	},
 	Draw: func(s *building.Sheet) {
 		t := s.Tower(building.Plan{Uses: zoned, Min: 16, Max: 32})
-		gauge := -s.UpValve()
+		gauge := s.UpValve()
 		inlet := lift(s, t, gauge)
 		outlet := s.PickPlate([]float64{50, 55, 60, 65, 70}, []float64{350, 375, 400, 450, 475})
 		friction := s.Pick([]float64{4, 5, 6, 8, 10}, []float64{30, 35, 40, 55, 70})
 		pumpRoom(s, gauge, inlet)
-		top := t.Storey(min(t.Storeys, 6))
+		top := t.Storey(floorsOn(s, t, gauge, outlet/onPlate(s, 1)))
 		firstZone(s, top, s.Length(gauge), s.PlatePress(outlet), 0)
 		feedAbove(s, top+1)
 		s.Focus = t.Storey(1)

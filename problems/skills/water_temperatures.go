@@ -2,6 +2,7 @@ package skills
 
 import (
 	"riserwork/problems/building"
+	"riserwork/solver"
 	"riserwork/solver/unit"
 )
 
@@ -33,6 +34,22 @@ func lists(s *building.Sheet, us, si []float64) []float64 {
 		return us
 	}
 	return si
+}
+
+// heaterTower is a low building with a storage heater on its lowest level, on
+// the street where that is enough, else on a booster.
+func heaterTower(s *building.Sheet) {
+	t := s.Tower(building.Plan{Uses: []solver.Use{solver.Apartment, solver.Hotel, solver.Residence, solver.Hospital}, Min: 3, Max: 12})
+	gauge := s.UpValve()
+	need := lift(s, t, gauge)
+	swing := s.PickPlate([]float64{8, 10}, []float64{50, 75})
+	if street := need + 2*gaugeStep(s); street <= s.PickPlate([]float64{75}, []float64{500}) {
+		s.SetStreet(street, street-swing, gauge, "on the gauge in the meter room")
+	} else {
+		pumpRoom(s, gauge, need)
+		feedAbove(s, 0)
+	}
+	t.Heater = &solver.Heater{Elevation: t.Levels[0].Elevation + s.Length(gauge), Rating: s.PlatePress(s.PickPlate([]float64{150}, []float64{1035}))}
 }
 
 // degrees is a temperature drawn in °F or °C.
