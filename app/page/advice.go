@@ -30,9 +30,9 @@ func advice(list []*problems.Skill, p *progress) *problems.Skill {
 	return best
 }
 
-// draw picks a skill of some chapters, no chapters meaning all; never the one
+// pickSkill picks a skill of some chapters, no chapters meaning all; never the one
 // that came last where there is another.
-func draw(list []*problems.Skill, mix []int, last string, rng *rand.Rand) *problems.Skill {
+func pickSkill(list []*problems.Skill, mix []int, last string, rng *rand.Rand) *problems.Skill {
 	var from []*problems.Skill
 	for _, s := range list {
 		if (len(mix) == 0 || slices.Contains(mix, s.Chapter)) && s.ID != last {

@@ -3,20 +3,83 @@ package page
 import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/app/draw"
 	"riserwork/problems"
+	"riserwork/solver"
+	"riserwork/solver/unit"
+	"riserwork/solver/unit/measure"
 )
 
-// picture is the drawing of a problem.
-type picture struct{}
+// zoneChapter is the chapter whose answers the zones of a building give away.
+const zoneChapter = 5
 
-func drawn(p *problems.Problem) picture { return picture{} }
+// drawn is the riser diagram of a problem; nil where it has no building.
+// Solved, it also shows what was asked.
+func drawn(p *problems.Problem, solved bool) *draw.Scene {
+	if p.Building == nil {
+		return nil
+	}
+	a := p.Answer()
+	opt := draw.Options{
+		System:         p.House.System,
+		Solved:         solved,
+		HideZones:      p.Skill.Chapter == zoneChapter,
+		HideElevations: a.Measure.Name == measure.Height.Name,
+		HideDepth:      a.Measure.Name == measure.Height.Name,
+		Notes:          street(p),
+	}
+	if a.Measure.Name == measure.Pressure.Name {
+		opt.Ask = &draw.Note{Level: p.Focus, Where: draw.AtOutlet, Text: a.Measure.Name}
+		if solved {
+			opt.Ask.Text = a.Text(a.Value)
+		}
+	}
+	scene := draw.Riser(p.Building, solution(p), opt)
+	return &scene
+}
 
-// riser shows a drawing. It is a component of its own, so that typing does
-// not draw it anew.
+// street is the told pressure of the street, at the gauge.
+func street(p *problems.Problem) []draw.Note {
+	for _, t := range p.Told {
+		if t.Given == "street" {
+			return []draw.Note{{Level: p.Building.Ground, Where: draw.AtGauge, Text: t.Text}}
+		}
+	}
+	return nil
+}
+
+// solution is the building worked out under the problem's house; nil where
+// the solver refuses it.
+func solution(p *problems.Problem) *solver.Solution {
+	sol, err := solver.Solve(p.Building, solver.Settings{Gamma: p.World().Gamma(), Profile: p.House.Profile(), TopMin: topPressure(p.House)})
+	if err != nil {
+		return nil
+	}
+	return sol
+}
+
+func topPressure(h problems.House) unit.Pressure {
+	return unit.Pressure(measure.Pressure.Unit(h.System).SI(h.TopMin))
+}
+
+// riser shows a drawing with its table. It is a component of its own, so that
+// typing does not draw it anew.
 type riser struct {
 	app.Compo
-	Picture picture
+	Scene *draw.Scene
 }
 
 // Render shows the drawing.
-func (r *riser) Render() app.UI { return app.Div() }
+func (r *riser) Render() app.UI {
+	if r.Scene == nil {
+		return app.Div().Hidden(true)
+	}
+	return app.Div().Body(
+		svg(r.Scene.Tree()),
+		app.Details().Body(
+			app.Summary().Text("The drawing as a table"),
+			app.P().Text(r.Scene.Desc),
+			table(r.Scene.Title, r.Scene.Table),
+		),
+	)
+}

@@ -182,7 +182,7 @@ func (s *start) onMix(ctx app.Context, e app.Event) {
 		}
 	}
 	rng := source()
-	if skill := draw(skills.All(), mix, last, rng); skill != nil {
+	if skill := pickSkill(skills.All(), mix, last, rng); skill != nil {
 		ctx.Navigate(address{skill: skill, seed: someSeed(rng), house: s.house, mix: mix}.url())
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/app/draw"
 	"riserwork/problems"
 	"riserwork/problems/skills"
 )
@@ -23,7 +24,7 @@ type session struct {
 	bench   *bench         // nil where the link names no problem
 	fault   string         // why not
 	notices []string
-	picture picture
+	picture *draw.Scene
 
 	at      int  // the line being written; -1: none
 	ours    bool // our own keys are shown
@@ -63,7 +64,7 @@ func (w *work) lay(open *desk) {
 	}
 	s, _ := open.find(w.address)
 	w.bench = newBench(p, w.address, s)
-	w.picture = drawn(p)
+	w.picture = drawn(p, w.bench.sheet.Done)
 	w.opened = make([]bool, len(p.Steps))
 	w.notices = append(w.notices, w.address.earlier)
 	if !sameHouse(w.own, w.address.house) {
@@ -219,6 +220,7 @@ func (w *work) markAll(ctx app.Context) {
 	if w.bench.first {
 		w.count(ctx)
 	}
+	w.picture = drawn(w.bench.p, w.bench.sheet.Done)
 	w.save(ctx)
 	fault := w.bench.fault()
 	if fault >= 0 {
@@ -271,7 +273,7 @@ func (w *work) onTrap(ctx app.Context, e app.Event) {
 func (w *work) onMix(ctx app.Context, e app.Event) {
 	rng := source()
 	a := w.address
-	if a.skill = draw(skills.All(), a.mix, a.skill.ID, rng); a.skill == nil {
+	if a.skill = pickSkill(skills.All(), a.mix, a.skill.ID, rng); a.skill == nil {
 		return
 	}
 	a.seed, a.house, a.earlier = someSeed(rng), w.own, ""

@@ -24,7 +24,7 @@ func (w *work) Render() app.UI {
 			app.P().Class("ask").Text(p.AskText()),
 			w.told(),
 			w.cautions(),
-			app.Div().Class("building").Body(&riser{Picture: w.picture}),
+			app.Div().Class("building").Body(&riser{Scene: w.picture}),
 		),
 		app.Div().Class("answer").Body(
 			app.H2().Class("lines-title").Text("Your lines"),

@@ -1,0 +1,53 @@
+package page
+
+import (
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"riserwork/app/draw"
+)
+
+// svg is a drawn element. The namespace stands on each, since none is handed
+// down.
+func svg(n draw.Node) app.UI {
+	e := app.Elem(n.Tag).XMLNS(draw.Namespace)
+	for _, a := range n.Attrs {
+		if a.Name != "xmlns" {
+			e.Attr(a.Name, a.Value)
+		}
+	}
+	if n.Text != "" {
+		return e.Text(n.Text)
+	}
+	kids := make([]app.UI, len(n.Kids))
+	for i, k := range n.Kids {
+		kids[i] = svg(k)
+	}
+	return e.Body(kids...)
+}
+
+// table is the twin of a drawing in rows; the first is the heading.
+func table(caption string, rows [][]string) app.UI {
+	if len(rows) == 0 {
+		return nil
+	}
+	var head, body []app.UI
+	for _, text := range rows[0] {
+		head = append(head, app.Th().Scope("col").Text(text))
+	}
+	for _, row := range rows[1:] {
+		var cells []app.UI
+		for i, text := range row {
+			if i == 0 {
+				cells = append(cells, app.Th().Scope("row").Text(text))
+				continue
+			}
+			cells = append(cells, app.Td().Text(text))
+		}
+		body = append(body, app.Tr().Body(cells...))
+	}
+	return app.Div().Class("table").Body(app.Table().Body(
+		app.Caption().Class("unseen").Text(caption),
+		app.THead().Body(app.Tr().Body(head...)),
+		app.TBody().Body(body...),
+	))
+}
