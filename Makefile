@@ -16,6 +16,7 @@ help:
 	@echo 'make test     every check and test'
 	@echo 'make bench    sizes and benchmarks'
 	@echo 'make clean    remove what was built'
+	@echo 'QUICK=1 with serve, build or test-browser leaves the files uncompressed, for a faster turn'
 
 serve: build
 	@exec ./$(DESK) serve -addr $(ADDR) -dir $(SITE)
@@ -24,7 +25,7 @@ build: desk
 	@mkdir -p $(SITE)
 	@$(WASMBUILD) -o $(SITE)/app.wasm ./app
 	@cp "$$(go env GOROOT)/lib/wasm/wasm_exec.js" $(SITE)/wasm_exec.js
-	@./$(DESK) build -dir web
+	@./$(DESK) build -dir web $(if $(QUICK),-quick)
 
 desk: go
 	@go build -trimpath -o $(DESK) ./app
@@ -59,7 +60,7 @@ test-unit: go
 # The sums must come out the same where the learner runs them.
 test-wasm: go
 	@echo '== unit tests under WebAssembly'
-	@$(WASM) go test -exec "$$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./solver/... ./problems/...
+	@$(WASM) go test -short -exec "$$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./solver/... ./problems/...
 
 # The browser reads the built site, which the test cache does not see.
 test-browser: build chromium

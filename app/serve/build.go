@@ -24,16 +24,18 @@ const (
 func BuildCommand(args []string) error {
 	fs := flags("build")
 	dir := fs.String("dir", "web", "folder of the site's sources")
+	quick := fs.Bool("quick", false, "leave out the compressed forms, which take most of the time")
 	if err := parse(fs, args); err != nil {
 		return err
 	}
-	return Build(*dir)
+	return Build(*dir, !*quick)
 }
 
 // Build makes the site in dir/build, out of the files of dir and of the
 // program that was compiled there: blanks are filled in, each file gets its
-// compressed forms, and what does not belong to the site is removed.
-func Build(dir string) error {
+// compressed forms if asked for, and what does not belong to the site is
+// removed.
+func Build(dir string, compress bool) error {
 	out := filepath.Join(dir, buildName)
 	site, err := gather(dir, out)
 	if err != nil {
@@ -53,7 +55,7 @@ func Build(dir string) error {
 		if err := put(filepath.Join(out, name), data); err != nil {
 			return err
 		}
-		if k.packed {
+		if k.packed || !compress {
 			continue
 		}
 		for _, c := range codings {

@@ -61,7 +61,7 @@ func read(t *testing.T, dir, name string) string {
 
 func TestBuildFillsBlanks(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 	assert.Equal(t, `<!doctype html><progress max="3000"></progress>`, read(t, dir, "build/index.html"))
 	worker := read(t, dir, "build/sw.js")
 	assert.Regexp(t, `^const version = "[0-9a-f]{24}";`, worker)
@@ -70,7 +70,7 @@ func TestBuildFillsBlanks(t *testing.T) {
 
 func TestBuildCompressesEveryFile(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 	for _, name := range []string{"app.wasm", "index.html", "style.css", "sw.js", "wasm_exec.js"} {
 		plain := read(t, dir, "build/"+name)
 		got, err := io.ReadAll(brotli.NewReader(strings.NewReader(read(t, dir, "build/"+name+".br"))))
@@ -86,28 +86,28 @@ func TestBuildCompressesEveryFile(t *testing.T) {
 
 func TestBuildVersionFollowsContent(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 	first := read(t, dir, "build/sw.js")
 
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 	assert.Equal(t, first, read(t, dir, "build/sw.js"), "nothing changed")
 
 	for name, text := range map[string]string{"style.css": "body { margin: 1px }", "sw.js": sources["sw.js"] + " // new", "build/app.wasm": "another"} {
 		dir := source(t, map[string]string{name: text})
-		require.NoError(t, serve.Build(dir))
+		require.NoError(t, serve.Build(dir, true))
 		assert.NotEqual(t, first[:48], read(t, dir, "build/sw.js")[:48], name)
 	}
 }
 
 func TestBuildAgainAfterChange(t *testing.T) {
 	dir := source(t, map[string]string{"old.css": "p {}"})
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 	require.FileExists(t, filepath.Join(dir, "build/old.css.br"))
 
 	require.NoError(t, os.Remove(filepath.Join(dir, "old.css")))
 	write(t, dir, "style.css", "body { color: black }")
 	write(t, dir, "build/wasm_exec.js.br", "broken")
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 
 	for _, name := range []string{"old.css", "old.css.br", "old.css.gz"} {
 		assert.NoFileExists(t, filepath.Join(dir, "build", name))
@@ -117,6 +117,17 @@ func TestBuildAgainAfterChange(t *testing.T) {
 		require.NoError(t, err, name)
 		assert.Equal(t, read(t, dir, "build/"+name), string(got), name)
 	}
+}
+
+func TestBuildQuickly(t *testing.T) {
+	dir := source(t, nil)
+	require.NoError(t, serve.Build(dir, true))
+	write(t, dir, "style.css", "body { color: black }")
+	require.NoError(t, serve.Build(dir, false))
+	assert.Equal(t, "body { color: black }", read(t, dir, "build/style.css"))
+	left, err := filepath.Glob(filepath.Join(dir, "build/*.[bg][rz]"))
+	require.NoError(t, err)
+	assert.Empty(t, left, "an old compressed form would be served")
 }
 
 func TestBuildRefuses(t *testing.T) {
@@ -129,13 +140,13 @@ func TestBuildRefuses(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			err := serve.Build(source(t, map[string]string{test.file: test.text}))
+			err := serve.Build(source(t, map[string]string{test.file: test.text}), true)
 			assert.ErrorContains(t, err, test.says)
 		})
 	}
 	dir := source(t, nil)
 	require.NoError(t, os.Mkdir(filepath.Join(dir, "fonts"), 0o755))
-	assert.ErrorContains(t, serve.Build(dir), "fonts is a folder, expected files only")
+	assert.ErrorContains(t, serve.Build(dir, true), "fonts is a folder, expected files only")
 }
 
 func TestSizes(t *testing.T) {

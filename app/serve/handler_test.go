@@ -18,7 +18,7 @@ import (
 func site(t *testing.T) *serve.Site {
 	t.Helper()
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir))
+	require.NoError(t, serve.Build(dir, true))
 	s, err := serve.Load(filepath.Join(dir, "build"))
 	require.NoError(t, err)
 	return s
