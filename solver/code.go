@@ -36,6 +36,25 @@ func (l Limit) Value(s unit.System) unit.Quantity {
 	return l.SI
 }
 
+// Highest is the higher of the two prints of the limit in SI base units: what
+// may stand at most where the unit system is not known. Codes round the two
+// prints apart: 80 psi is 551.6 kPa and is printed 550 or 552.
+func (l Limit) Highest() float64 { return math.Max(l.US.SI(), l.SI.SI()) }
+
+// Lowest is the lower of the two prints in SI base units: what must be there
+// at least where the unit system is not known.
+func (l Limit) Lowest() float64 { return math.Min(l.US.SI(), l.SI.SI()) }
+
+// Keeps reports whether v keeps below most, a print of the limit. Met exactly,
+// within the rounding of floating point, the limit's words decide.
+func (l Limit) Keeps(v, most float64) bool {
+	room := 1e-9 * math.Abs(most)
+	if l.Over {
+		return v <= most+room
+	}
+	return v < most-room
+}
+
 // RecirculationRule says when hot water must be kept warm by recirculation or
 // heat tracing. A limit of None is not asked.
 type RecirculationRule struct {

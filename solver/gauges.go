@@ -47,6 +47,13 @@ func (o Outlet) Needs(gamma unit.Gradient) unit.Pressure {
 	return gamma.OfColumn(o.Above) + o.Friction + o.Least
 }
 
+// Left is what the outlet has, flowing, of a pressure at the start of the pipe.
+//
+//	P = P_start - gamma h - friction
+func (o Outlet) Left(start unit.Pressure, gamma unit.Gradient) unit.Pressure {
+	return FloorPressure(start, gamma, o.Above) - o.Friction
+}
+
 // Governing is the index of the outlet that needs most at the start; it
 // decides for all. It is -1 for no outlets.
 func Governing(outlets []Outlet, gamma unit.Gradient) int {

@@ -39,6 +39,28 @@ func CirculationFlow(loss unit.Power, c float64, drop unit.TempDifference) unit.
 	return unit.Flow(float64(loss) / (c * float64(drop)))
 }
 
+// RiseOfHeat is how far an amount of heat in joules warms a volume of water.
+//
+//	dT = heat / (c V)
+func RiseOfHeat(heat, c float64, v unit.Volume) unit.TempDifference {
+	return unit.TempDifference(heat / (c * float64(v)))
+}
+
+// RiseAtFlow is how far a heater of the given input warms a flow.
+//
+//	dT = input efficiency / (c flow)
+func RiseAtFlow(input unit.Power, efficiency, c float64, flow unit.Flow) unit.TempDifference {
+	return unit.TempDifference(float64(input) * efficiency / (c * float64(flow)))
+}
+
+// LoopDrop is how far the water of a loop cools at a circulation flow, over
+// the pipe whose heat loss it is.
+//
+//	drop = loss / (c flow)
+func LoopDrop(loss unit.Power, c float64, flow unit.Flow) unit.TempDifference {
+	return unit.TempDifference(float64(loss) / (c * float64(flow)))
+}
+
 // LoopLoss is the heat loss of a loop: supply and return, each its length
 // times its loss per length in W/m.
 func LoopLoss(l Loop) unit.Power {

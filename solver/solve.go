@@ -50,7 +50,7 @@ func Solve(b *Building, s Settings) (*Solution, error) {
 		s.Gamma = WaterColumn
 	}
 	if s.TopMin == 0 && s.Profile != nil {
-		s.TopMin = unit.Pressure(s.Profile.TopMin.SI.SI())
+		s.TopMin = unit.Pressure(s.Profile.TopMin.Lowest())
 	}
 	if err := checkValves(b, s.Gamma); err != nil {
 		return nil, err
@@ -130,20 +130,27 @@ func checkValves(b *Building, gamma unit.Gradient) error {
 	return nil
 }
 
-// breaches lists the limits of the profile that the zones do not keep.
+// breaches lists the limits of the profile that the zones do not keep. A
+// limit is kept where either of its two prints is.
 func breaches(b *Building, sol *Solution, s Settings) []Breach {
 	var out []Breach
-	most := unit.Pressure(s.Profile.StaticMax.SI.SI())
+	static := s.Profile.StaticMax
+	most := static.Highest()
 	for _, l := range sol.Levels {
 		label := b.Levels[l.Level].Label
-		if l.Lowest > most+1e-6 {
-			out = append(out, Breach{l.Level, fmt.Sprintf("level %s: %.0f kPa at its lowest outlet with no flow, over the %.0f kPa of %s",
-				label, l.Lowest/unit.Kilopascal, most/unit.Kilopascal, s.Profile.Name)})
+		if !static.Keeps(float64(l.Lowest), most) {
+			out = append(out, Breach{l.Level, fmt.Sprintf("level %s: %s at its lowest outlet with no flow, over the %s (%s) of %s",
+				label, both(l.Lowest), static.US.Text(3), static.SI.Text(3), s.Profile.Name)})
 		}
 		if l.Level >= b.Ground && l.Highest < s.TopMin-1e-6 {
-			out = append(out, Breach{l.Level, fmt.Sprintf("level %s: %.0f kPa at its highest outlet with no flow, under the %.0f kPa to be kept",
-				label, l.Highest/unit.Kilopascal, s.TopMin/unit.Kilopascal)})
+			out = append(out, Breach{l.Level, fmt.Sprintf("level %s: %s at its highest outlet with no flow, under the %s to be kept",
+				label, both(l.Highest), both(s.TopMin))})
 		}
 	}
 	return out
+}
+
+// both prints a pressure in the two units of gauges: "84 psi (579 kPa)".
+func both(p unit.Pressure) string {
+	return fmt.Sprintf("%.0f\u00a0psi (%.0f\u00a0kPa)", p/unit.PSI, p/unit.Kilopascal)
 }

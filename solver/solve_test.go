@@ -95,7 +95,7 @@ func TestBreachesNameTheirLevel(t *testing.T) {
 	require.NoError(t, err)
 	require.NotEmpty(t, sol.Breaches)
 	assert.Contains(t, sol.Breaches[0].Says, "level P1")
-	assert.Contains(t, sol.Breaches[0].Says, "550 kPa")
+	assert.Contains(t, sol.Breaches[0].Says, "550\u00a0kPa")
 }
 
 // What every taught figure must come to: the shop's drills. Common practice,
