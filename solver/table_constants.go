@@ -129,4 +129,29 @@ var Constants = []Constant{
 		US: Taught{"W/kW", []string{"1000"}, nil},
 		SI: Taught{"W/kW", []string{"1000"}, nil},
 	},
+	{
+		Name: "velocity_factor", Says: "speed from flow over the square of the bore: 4/pi in these units",
+		US: Taught{"ft·in²/(s·gpm)", []string{"0.408", "0.4085", "0.409"}, []string{"0.41"}},
+		SI: Taught{"m·mm²/L", []string{"1273", "1273.2", "1274"}, []string{"1270"}},
+	},
+	{
+		Name: "hundred", Says: "friction is told for 100 ft",
+		US: Taught{"ft/100 ft", []string{"100"}, nil},
+		SI: Taught{"ft/100 ft", []string{"100"}, nil},
+	},
+	{
+		Name: "hazen", Says: "figure of the Hazen-Williams formula: psi per 100 ft (head per length)",
+		US: Taught{"psi/100 ft", []string{"452", "453"}, nil},
+		SI: Taught{"m/m", []string{"10.67", "10.7"}, nil},
+	},
+	{
+		Name: "flow_base", Says: "flow that the Hazen-Williams formula counts in: 1 gpm (1 m³/s)",
+		US: Taught{"gpm", []string{"1"}, nil},
+		SI: Taught{"L/s", []string{"1000"}, nil},
+	},
+	{
+		Name: "bore_base", Says: "diameter that the Hazen-Williams formula counts in: 1 in (1 m)",
+		US: Taught{"in", []string{"1"}, nil},
+		SI: Taught{"mm", []string{"1000"}, nil},
+	},
 }

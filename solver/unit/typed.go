@@ -13,6 +13,9 @@ type Gradient float64
 // Flow is a volume flow in m3/s.
 type Flow float64
 
+// Velocity is a speed in m/s.
+type Velocity float64
+
 // Volume is a volume in m3.
 type Volume float64
 

@@ -33,6 +33,9 @@ var (
 	HeatPerPipe = Of{Name: "heat loss of pipe", US: "Btu/(h·ft)", SI: "W/m"}
 	TimeHours   = Of{Name: "time", US: "h", SI: "h"}
 	TimeSeconds = Of{Name: "time", US: "s", SI: "s"}
+	Units       = Of{Name: "fixture units", US: "wsfu", SI: "wsfu"}
+	Velocity    = Of{Name: "velocity", US: "ft/s", SI: "m/s"}
+	Bore        = Of{Name: "pipe diameter", US: "in", SI: "mm"}
 	Share       = Of{Name: "share"}
 	Count       = Of{Name: "count"}
 	Answer      = Of{Name: "answer"}
