@@ -68,10 +68,9 @@ func TestProgramBroken(t *testing.T) {
 func brokenSite(t *testing.T) string {
 	t.Helper()
 	dir := t.TempDir()
-	for _, name := range []string{"index.html", "boot.js", "sw.js", "style.css", "wasm_exec.js", "icon.svg", "manifest.webmanifest"} {
-		data, err := os.ReadFile(filepath.Join(built, name))
-		require.NoError(t, err)
-		require.NoError(t, os.WriteFile(filepath.Join(dir, name), data, 0o644))
+	require.NoError(t, os.CopyFS(dir, os.DirFS(built)))
+	for _, ending := range []string{".br", ".gz"} {
+		require.NoError(t, os.RemoveAll(filepath.Join(dir, "app.wasm"+ending)))
 	}
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "app.wasm"), []byte("not a program"), 0o644))
 	return dir
