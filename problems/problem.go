@@ -346,7 +346,7 @@ func (p *Problem) workOut() bool {
 
 // World is the problem as the solver sees it.
 func (p *Problem) World() World {
-	return World{Building: p.Building, Focus: p.Focus, si: func(name string) float64 {
+	return World{House: p.House, Building: p.Building, Focus: p.Focus, si: func(name string) float64 {
 		for i := range p.Steps { // a given that was converted first
 			if s := &p.Steps[i]; s.Name == name {
 				return s.Unit.SI(s.Value)

@@ -73,6 +73,7 @@ type Rule struct {
 	Figures int      // figures the worked solution shows; 0: three
 	Why     string   // why this line is so, for those who ask
 	Slips   []Slip
+	Would   Would // what the result does where it is built or set; nil: nothing is
 }
 
 // Route is another right way to the answer: its rules stand in place of the
@@ -117,6 +118,7 @@ type Source struct {
 
 // World is a drawn problem as the solver sees it: everything in SI.
 type World struct {
+	House    House
 	Building *solver.Building
 	Focus    int // index of the level asked about
 	si       func(name string) float64

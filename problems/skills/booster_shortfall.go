@@ -75,7 +75,8 @@ var _ = add(problems.Skill{
 		{
 			Name: "booster", Says: "is a booster needed", Measure: measure.Answer,
 			Formula: "at_top < least", Choices: []string{"no", "yes"},
-			Why: "The street alone must leave {least} at the highest outlet. If it leaves less, a pump makes up the rest.",
+			Why:   "The street alone must leave {least} at the highest outlet. If it leaves less, a pump makes up the rest.",
+			Would: boosterOrNot,
 			Slips: []problems.Slip{{
 				ID: "wrong-way-round", Formula: "at_top > least",
 				Did:  "You compared {at_top} with {least} the wrong way round.",
@@ -87,6 +88,7 @@ var _ = add(problems.Skill{
 			Name: "margin", Says: "pressure short, or to spare", Measure: measure.Pressure,
 			Formula: "abs(least - at_top)",
 			Why:     "The difference between what is there and what must be left is what is short, or to spare.",
+			Would:   boostBy,
 			Slips: []problems.Slip{
 				{
 					ID: "top-as-answer", Formula: "at_top",
@@ -168,4 +170,60 @@ func streetsForTop(s *building.Sheet, losses, way, least float64, short bool) (f
 		}
 	}
 	return fit
+}
+
+// topAtPeak is what the highest shower has at the peak with a booster that
+// adds boost there.
+func topAtPeak(w problems.World, boost unit.Pressure) (b *solver.Building, at unit.Pressure) {
+	b = w.Building.Copy()
+	if boost > 0 {
+		b.Booster = &solver.Booster{Elevation: b.Street.GaugeAt, Boost: boost, ShutOff: boost}
+		b.Zones = []solver.Zone{{Name: "1", Bottom: 0, Top: b.Top(), Supply: solver.FromBooster}}
+	}
+	return b, b.Flowing(b.Top(), b.Highest(b.Top()), w.Gamma())
+}
+
+// boosterOrNot builds the house without a booster (0) or with one (1).
+func boosterOrNot(w problems.World, v float64) problems.Outcome {
+	_, at := topAtPeak(w, 0)
+	top := w.Building.Top()
+	says, enough := w.Left("the shower on "+w.Level(top), "at the peak of the day", at, w.Pressure("least"))
+	o := problems.Outcome{Kept: enough == (v == 0), Marks: []problems.Mark{w.Mark(top, problems.AtHighest, at, enough)}}
+	switch {
+	case v == 0:
+		says = "Without a booster " + says + "."
+	case enough:
+		says = "Without any booster " + says + ": the pump would have nothing to do."
+	default:
+		says = "The booster is wanted: without it " + says + "."
+	}
+	o.Says = []string{says}
+	return o
+}
+
+// boostBy adds the margin by a booster where the street is short, and spends
+// it on something else where it is to spare.
+func boostBy(w problems.World, v float64) problems.Outcome {
+	top, least, by := w.Building.Top(), w.Pressure("least"), unit.Pressure(v)
+	where := "the shower on " + w.Level(top)
+	_, at := topAtPeak(w, 0)
+	if w.Enough(at, least) {
+		says, kept := w.Left(where, "at the peak of the day", at-by, least)
+		o := problems.Outcome{Kept: kept, Marks: []problems.Mark{w.Mark(top, problems.AtHighest, at-by, kept)}}
+		o.Says = []string{"With " + w.Press(by) + " spent on a filter or a longer run, " + says + "."}
+		if w.Spare(at-by, least) {
+			o.Kept = false
+			o.Says = append(o.Says, "Of what the street has to spare, "+w.Press(at-by-least)+" would lie unused.")
+		}
+		return o
+	}
+	b, at := topAtPeak(w, by)
+	says, kept := w.Left(where, "at the peak of the day", at, least)
+	o := problems.Outcome{Kept: kept, Building: b, Marks: []problems.Mark{w.Mark(top, problems.AtHighest, at, kept)}}
+	o.Says = []string{"With a booster that adds " + w.Press(by) + ", " + says + "."}
+	if w.Spare(at, least) {
+		o.Kept = false
+		o.Says = append(o.Says, "That is "+w.Press(at-least)+" more than is asked, paid for day and night.")
+	}
+	return o
 }

@@ -82,6 +82,7 @@ var _ = add(problems.Skill{
 			Formula: "loss / (flow_heat x drop)",
 			Metric:  "loss / (watt_per_kw x flow_heat x drop)",
 			Why:     "One gallon a minute carries 500 Btu in an hour for each degree that it cools; one litre a second carries 4.19 kW.",
+			Would:   circulate,
 			Slips: []problems.Slip{
 				{
 					ID: "constant-left-out", Formula: "loss / drop", Metric: "loss / (watt_per_kw x drop)",
@@ -115,6 +116,42 @@ var _ = add(problems.Skill{
 		return float64(solver.CirculationFlow(solver.LoopLoss(l), w.SI("flow_heat"), l.Drop))
 	},
 })
+
+// circulate keeps up a flow in the loop and feels what comes back.
+func circulate(w problems.World, v float64) problems.Outcome {
+	l, flow := *w.Building.Loop, unit.Flow(v)
+	hot, asked := w.Temperature("hot"), w.Temperature("back")
+	back := hot - unit.Temperature(solver.LoopDrop(solver.LoopLoss(l), w.SI("flow_heat"), flow))
+	lead := "At " + w.Rate(flow) + " the water that leaves at " + w.Temp(hot) + " would come back at "
+	if back < unit.Celsius(roomTemperature) {
+		lead, back = lead+"hardly more than ", unit.Celsius(roomTemperature)
+	}
+	lead += w.Temp(back)
+	b := w.Building.Copy()
+	b.Loop.Drop = unit.TempDifference(hot - back)
+	least := loopLeast(w)
+	wanted := solver.CirculationFlow(solver.LoopLoss(l), w.SI("flow_heat"), l.Drop)
+	o := problems.Outcome{Building: b, Kept: w.Rate(flow) == w.Rate(wanted)}
+	switch {
+	case o.Kept:
+		o.Says = []string{lead + ", and " + w.Temp(asked) + " is asked."}
+	case flow < wanted:
+		o.Says = []string{lead + "; " + w.Temp(asked) + " is asked."}
+	default:
+		o.Says = []string{lead + ", and " + w.Temp(asked) + " is enough: pump and pipes would be larger than the loop needs."}
+	}
+	if w.Read(measure.Temp, float64(back)) < w.Read(measure.Temp, float64(least)) {
+		o.Says = append(o.Says, "Where people are at risk no less than "+w.Temp(least)+" is to come back: below it Legionella grows.")
+	} else {
+		o.Says = append(o.Says, "That keeps the "+w.Temp(least)+" that is asked where people are at risk.")
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtLoop, Text: w.Temp(back), Kept: o.Kept}}
+	return o
+}
+
+// roomTemperature in °C is as far as a loop cools; its loss is told for hot
+// water, so a sum that ends colder ends here. Common practice, no source.
+const roomTemperature = 20
 
 // drawCirculation draws a loop whose return keeps above the guideline.
 func drawCirculation(s *building.Sheet) {

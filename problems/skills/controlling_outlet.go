@@ -23,6 +23,7 @@ var _ = add(problems.Skill{
 			Formula: "(needs_b > max(needs_a, needs_c)) + 2 x (needs_c > max(needs_a, needs_b))",
 			Choices: []string{"outlet A", "outlet B", "outlet C"},
 			Why:     "One pressure serves all three, so it must suit the one that asks for most. The others then have more than they need.",
+			Would:   governBy,
 			Slips: []problems.Slip{{
 				ID:      "highest-taken",
 				Formula: "(height_b > max(height_a, height_c)) + 2 x (height_c > max(height_a, height_b))",
@@ -44,15 +45,49 @@ var _ = add(problems.Skill{
 	},
 	Draw: drawOutlets,
 	Solve: func(w problems.World) float64 {
-		var list []solver.Outlet
-		for _, x := range []string{"a", "b", "c"} {
-			list = append(list, solver.Outlet{
-				Above: w.Length("height_" + x), Friction: w.Pressure("friction_" + x), Least: w.Pressure("least_" + x),
-			})
-		}
-		return float64(solver.Governing(list, w.Gamma()))
+		return float64(solver.Governing(threeOutlets(w), w.Gamma()))
 	},
 })
+
+// threeOutlets are A, B and C as they are told.
+func threeOutlets(w problems.World) (list []solver.Outlet) {
+	for _, x := range []string{"a", "b", "c"} {
+		list = append(list, solver.Outlet{
+			Above: w.Length("height_" + x), Friction: w.Pressure("friction_" + x), Least: w.Pressure("least_" + x),
+		})
+	}
+	return list
+}
+
+// governBy gives the gauge what one outlet asks for, and looks at the others.
+func governBy(w problems.World, v float64) problems.Outcome {
+	list := threeOutlets(w)
+	start := list[int(v)].Needs(w.Gamma())
+	var fed, short []string
+	for i, x := range list {
+		says, ok := w.Left("outlet "+letters[i], "", x.Left(start, w.Gamma()), x.Least)
+		switch {
+		case i == int(v):
+		case ok:
+			fed = append(fed, says)
+		default:
+			short = append(short, says)
+		}
+	}
+	o := problems.Outcome{Kept: len(short) == 0, Says: short}
+	if o.Kept {
+		o.Says = fed
+	}
+	for i, says := range o.Says {
+		if i == 0 {
+			says = "with " + w.Press(start) + " on the gauge, as outlet " + letters[int(v)] + " asks, " + says
+		}
+		o.Says[i] = problems.Sentence(says) + "."
+	}
+	return o
+}
+
+var letters = []string{"A", "B", "C"}
 
 // outletGivens are what is told of outlet x.
 func outletGivens(x string) []problems.Given {

@@ -43,6 +43,7 @@ var _ = add(problems.Skill{
 			Name: "heat", Says: "heat that the water takes up", Measure: measure.Heat,
 			Formula: "water_heat x volume x rise",
 			Why:     "Each gallon or litre takes the same heat for each degree: {water_heat}.",
+			Would:   putHeatIn,
 			Slips: []problems.Slip{
 				{
 					ID: "water-heat-left-out", Formula: "volume x rise",
@@ -85,6 +86,26 @@ var _ = add(problems.Skill{
 		return solver.HeatForVolume(w.SI("water_heat"), w.Building.Heater.Volume, rise)
 	},
 })
+
+// putHeatIn gives the full tank so much heat.
+func putHeatIn(w problems.World, v float64) problems.Outcome {
+	h := w.Building.Heater
+	end := h.Cold + unit.Temperature(solver.RiseOfHeat(v, w.SI("water_heat"), h.Volume))
+	lead := "With " + w.Text(measure.Heat, v) + " the tank would come to "
+	o := problems.Outcome{Kept: w.Temp(end) == w.Temp(h.Hot)}
+	switch {
+	case o.Kept:
+		o.Says = []string{lead + w.Temp(end) + ", as it should."}
+	case end >= reliefOpens(w):
+		o.Says = []string{"With " + w.Text(measure.Heat, v) + " the relief valve would open long before the end: it does so at " + w.Temp(reliefOpens(w)) + ", and " + w.Temp(h.Hot) + " is wanted."}
+	case end < h.Hot:
+		o.Says = []string{lead + w.Temp(end) + " and stay there; " + w.Temp(h.Hot) + " is wanted."}
+	default:
+		o.Says = []string{lead + w.Temp(end) + "; " + w.Temp(h.Hot) + " is wanted, and hotter water only scalds sooner."}
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtHeater, Text: w.Temp(min(end, reliefOpens(w))), Kept: o.Kept}}
+	return o
+}
 
 var _ = add(problems.Skill{
 	ID: "recovery", Title: "Recovery of a heater",
@@ -141,6 +162,7 @@ var _ = add(problems.Skill{
 			Formula: "useful / (water_heat x rise)",
 			Metric:  "useful x seconds_per_hour / (water_heat x rise)",
 			Why:     "Each gallon or litre needs its heat for the whole rise. The heat of an hour divided by that is the water of an hour.",
+			Would:   loadHeater,
 			Slips: []problems.Slip{
 				{
 					ID: "water-heat-left-out", Formula: "useful / rise", Metric: "useful x seconds_per_hour / rise",
@@ -173,6 +195,28 @@ var _ = add(problems.Skill{
 		return float64(solver.Recovery(h.Input, h.Efficiency, w.SI("water_heat"), unit.TempDifference(h.Hot-h.Cold)))
 	},
 })
+
+// loadHeater draws so much hot water from the heater, hour after hour.
+func loadHeater(w problems.World, v float64) problems.Outcome {
+	h, load := w.Building.Heater, unit.Flow(v)
+	c := w.SI("water_heat")
+	gives := solver.Recovery(h.Input, h.Efficiency, c, unit.TempDifference(h.Hot-h.Cold))
+	end := h.Cold + unit.Temperature(solver.RiseAtFlow(h.Input, h.Efficiency, c, load))
+	hourly := func(q unit.Flow) string { return w.Text(measure.HourFlow, float64(q)) }
+	lead := "Loaded with " + hourly(load) + ", "
+	o := problems.Outcome{Kept: hourly(load) == hourly(gives)}
+	switch {
+	case o.Kept:
+		o.Says = []string{lead + "the heater would just keep up and give " + w.Temp(h.Hot) + "."}
+	case load > gives:
+		o.Says = []string{lead + "the heater would fall behind: once the store is used up, the water would come at " + w.Temp(end) + "; " + w.Temp(h.Hot) + " is wanted."}
+	default:
+		end = h.Hot
+		o.Says = []string{lead + "the heater would rest for part of each hour: it can give " + hourly(gives-load) + " more at " + w.Temp(h.Hot) + "."}
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtHeater, Text: w.Temp(end), Kept: o.Kept}}
+	return o
+}
 
 // drawRecovery draws a heater whose rise differs from the plate's.
 func drawRecovery(s *building.Sheet) {

@@ -6,6 +6,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -92,6 +93,7 @@ var _ = add(problems.Skill{
 			Name: "verdict", Says: "the heater on level {level}", Measure: measure.Answer,
 			Choices: []string{"may stand there", "may not stand there"},
 			Formula: "at_heater > allowed",
+			Would:   standThere,
 			Why:     "If it may not: stand it higher, feed it through a zone valve, or buy a tank and a relief valve of a higher rating together.",
 		},
 	},
@@ -108,9 +110,7 @@ var _ = add(problems.Skill{
 	},
 	Draw: drawHeaterPressure,
 	Solve: func(w problems.World) float64 {
-		b := w.Building
-		at := solver.FloorPressure(b.Street.Static+b.Booster.ShutOff, w.Gamma(), b.Heater.Elevation-b.Street.GaugeAt)
-		if solver.MayStand(at, b.Heater.Rating, w.Pressure("relief_setting"), w.Pressure("room")) {
+		if solver.MayStand(atHeater(w), w.Building.Heater.Rating, w.Pressure("relief_setting"), w.Pressure("room")) {
 			return 0
 		}
 		return 1
@@ -168,4 +168,30 @@ func heaterRatings(s *building.Sheet) [][2]float64 {
 		return [][2]float64{{150, 125}, {150, 100}, {125, 100}}
 	}
 	return [][2]float64{{1035, 860}, {1035, 690}, {860, 690}}
+}
+
+// atHeater is the working pressure at the heater, no flow.
+func atHeater(w problems.World) unit.Pressure {
+	b := w.Building
+	return solver.FloorPressure(b.Street.Static+b.Booster.ShutOff, w.Gamma(), b.Heater.Elevation-b.Street.GaugeAt)
+}
+
+// standThere stands the heater on its level (0) or refuses to (1).
+func standThere(w problems.World, v float64) problems.Outcome {
+	at, tank, relief, room := atHeater(w), w.Building.Heater.Rating, w.Pressure("relief_setting"), w.Pressure("room")
+	allowed := min(tank, relief) - room
+	may := solver.MayStand(at, tank, relief, room)
+	o := problems.Outcome{Kept: may == (v == 0), Marks: []problems.Mark{w.Mark(w.Focus, problems.AtHeater, at, may)}}
+	o.Says = []string{"On " + w.Level(w.Focus) + " the heater would stand at " + w.Press(at) + " with no flow; " + w.Press(allowed) + " is the most for it."}
+	switch {
+	case v == 0 && at >= relief:
+		o.Says = append(o.Says, "Its relief valve, set at "+w.Press(relief)+", would run all day.")
+	case v == 0 && !may:
+		o.Says = append(o.Says, "Only "+w.Press(relief-at)+" lies below the relief valve's setting: each heating-up would open it.")
+	case v == 1 && may:
+		o.Says = append(o.Says, "Nothing speaks against the place: moved, it would cost pipe for nothing.")
+	case v == 1:
+		o.Says = append(o.Says, "So it does not stand there, or it is fed through a zone valve.")
+	}
+	return o
 }

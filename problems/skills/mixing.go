@@ -6,6 +6,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -46,6 +47,7 @@ var _ = add(problems.Skill{
 			Name: "hot_share", Says: "share of hot water", Measure: measure.Share,
 			Formula: "lift / span",
 			Why:     "At all cold the mix is lifted by nothing, at all hot by the whole span. In between the share of hot is the part of the span.",
+			Would:   mixShare,
 			Slips: []problems.Slip{
 				{
 					ID: "upside-down", Formula: "span / lift",
@@ -65,6 +67,7 @@ var _ = add(problems.Skill{
 			Name: "hot_flow", Says: "hot water into the valve", Measure: measure.FlowRate,
 			Formula: "flow x hot_share",
 			Why:     "The share says how much of the mixed flow is hot.",
+			Would:   mixHot,
 			Slips: []problems.Slip{
 				{
 					ID: "cold-for-hot", Formula: "flow x (1 - hot_share)",
@@ -84,6 +87,7 @@ var _ = add(problems.Skill{
 			Name: "cold_flow", Says: "cold water into the valve", Measure: measure.FlowRate,
 			Formula: "flow - hot_flow",
 			Why:     "What comes out has come in: hot and cold add up to the mixed flow.",
+			Would:   mixCold,
 			Slips: []problems.Slip{{
 				ID: "hot-given-for-cold", Formula: "hot_flow",
 				Did:  "You gave the hot flow once more.",
@@ -104,6 +108,46 @@ var _ = add(problems.Skill{
 		return float64(w.Flow("flow")) * (1 - hot)
 	},
 })
+
+func mixShare(w problems.World, v float64) problems.Outcome {
+	return mix(w, w.Flow("flow")*unit.Flow(v))
+}
+func mixHot(w problems.World, v float64) problems.Outcome { return mix(w, unit.Flow(v)) }
+
+func mixCold(w problems.World, v float64) problems.Outcome {
+	return mix(w, w.Flow("flow")-unit.Flow(v))
+}
+
+// mix lets so much hot water into the valve and the rest of its flow cold.
+func mix(w problems.World, hot unit.Flow) problems.Outcome {
+	all, h, wanted := w.Flow("flow"), w.Building.Heater, w.Building.Mixing.Mixed
+	says := "With " + w.Rate(hot) + " of hot and " + w.Rate(all-hot) + " of cold, the mix would come to "
+	switch {
+	case hot > all:
+		says = w.Rate(hot) + " of hot cannot run into a valve that lets out " + w.Rate(all) + ". With nothing but hot, the mix would come to "
+		hot = all
+	case hot < 0:
+		says = w.Rate(all-hot) + " of cold cannot run into a valve that lets out " + w.Rate(all) + ". With nothing but cold, the mix would come to "
+		hot = 0
+	}
+	got := solver.Blend(hot, h.Hot, all-hot, h.Cold)
+	b := w.Building.Copy()
+	b.Mixing.Mixed = got
+	o := problems.Outcome{Building: b, Kept: w.Temp(got) == w.Temp(wanted)}
+	o.Marks = []problems.Mark{{Where: problems.AtMixing, Text: w.Temp(got), Kept: o.Kept}}
+	if o.Kept {
+		o.Says = []string{says + w.Temp(got) + ", as it should."}
+		return o
+	}
+	o.Says = []string{says + w.Temp(got) + "; " + w.Temp(wanted) + " is wanted."}
+	switch hottest := w.Hottest(); {
+	case wanted <= hottest && got > hottest:
+		o.Says = append(o.Says, "No more than "+w.Temp(hottest)+" is allowed at a shower or bath: water as hot as that scalds.")
+	case wanted > hottest && got < loopLeast(w):
+		o.Says = append(o.Says, "A loop is to come back at "+w.Temp(loopLeast(w))+" or more, and this water leaves the valve cooler: Legionella grows in it.")
+	}
+	return o
+}
 
 // drawMixing draws the master valve at the heater, kept warm enough for a
 // loop, or a shower's own valve. The hot share is clear of a half and of what

@@ -1,6 +1,9 @@
 package skills
 
 import (
+	"slices"
+	"strconv"
+
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
@@ -55,6 +58,7 @@ var _ = add(problems.Skill{
 			Name: "next_level", Says: "level of the next valve", Measure: measure.Count, Whole: true,
 			Formula: "last_level - floors",
 			Why:     "The floors are counted down from the last valve.",
+			Would:   hangNextValve,
 			Slips: []problems.Slip{
 				{
 					ID: "from-the-ground", Formula: "1 + floors",
@@ -160,4 +164,40 @@ func usIndex(s *building.Sheet) int {
 		return 1
 	}
 	return 0
+}
+
+// hangNextValve puts the next valve on a level and looks at the fixtures just
+// above it.
+func hangNextValve(w problems.World, v float64) problems.Outcome {
+	b, n := w.Building.Copy(), int(v)
+	zone := b.ZoneOf(w.Focus)
+	last, allowed := b.Zones[zone], w.Pressure("allowed")
+	lastName := w.Level(last.Top)
+	if n > last.Top-b.Ground {
+		return problems.Outcome{Says: []string{
+			"Level " + strconv.Itoa(n) + " does not lie below the last valve, on " + lastName + ". A valve there would hold back nothing that has built up since."}}
+	}
+	if n < 1 {
+		p := b.At(b.Ground, b.Levels[b.Ground].Elevation, w.Gamma())
+		says, kept := w.Stands("with no further valve the floor of "+w.Level(b.Ground), p, allowed)
+		return problems.Outcome{Says: []string{problems.Sentence(says) + "."}, Kept: kept}
+	}
+	i := b.Storey(n)
+	hung := *last.Valve
+	hung.Elevation += b.Levels[i].Elevation - b.Levels[last.Top].Elevation
+	b.Zones[zone].Bottom = i + 1
+	next := solver.Zone{Name: "next", Bottom: last.Bottom, Top: i, Supply: last.Supply, Valve: &hung}
+	b.Zones = slices.Insert(b.Zones, zone, next)
+	at := b.Inlet(zone, w.Gamma())
+	says, kept := w.Stands("the fixtures just above it", at, allowed)
+	o := problems.Outcome{
+		Says: []string{"With the next valve on " + w.Level(i) + ", " + says + "."},
+		Kept: kept, Building: b, Marks: []problems.Mark{w.Mark(i, problems.AtValve, at, kept)},
+	}
+	lower := solver.FloorPressure(at, w.Gamma(), -w.Length("floor_height"))
+	if w.Within(lower, allowed) {
+		o.Kept = false
+		o.Says = append(o.Says, "A floor lower they would stand at "+w.Press(lower)+", still within it: the valve could hang lower, and a tall riser need one less.")
+	}
+	return o
 }

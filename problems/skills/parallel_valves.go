@@ -4,6 +4,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -51,6 +52,7 @@ var _ = add(problems.Skill{
 			Name: "small_setting", Says: "setting of the small valve", Measure: measure.Pressure,
 			Formula: "large_setting + gap",
 			Why:     "A reducing valve opens when its outlet sinks below its setting. The one that is to open first must be set higher.",
+			Would:   setSmallValve,
 			Slips: []problems.Slip{
 				{
 					ID: "settings-swapped", Formula: "large_setting - gap",
@@ -90,3 +92,33 @@ var _ = add(problems.Skill{
 		return float64(solver.SmallValveSetting(w.Pressure("large_setting"), w.Pressure("gap")))
 	},
 })
+
+// setSmallValve sets the small valve: the higher of the two settings holds the
+// zone with no flow, the lower one joins in as the outlet sinks.
+func setSmallValve(w problems.World, v float64) problems.Outcome {
+	small, large := unit.Pressure(v), w.Pressure("large_setting")
+	b := w.Building.Copy()
+	zone := b.ZoneOf(w.Focus)
+	z := b.Zones[zone]
+	z.Valve.Setting = min(max(small, large), b.Inlet(zone, w.Gamma()))
+	lead := "Set to " + w.Press(small) + ", "
+	o := problems.Outcome{Building: b}
+	switch gap, s, l := small-large, w.Press(small), w.Press(large); {
+	case s == l:
+		o.Says = []string{lead + "the small valve would open together with the large one: they pull against each other, and the pressure hunts."}
+	case small < large:
+		o.Says = []string{lead + "below the " + l + " of the large valve, the small one would stay shut until the outlet has sunk to " + s + ". The large one would work alone, nearly shut for most of the day."}
+	default:
+		o.Kept = w.Press(gap) == w.Press(w.Pressure("gap"))
+		o.Says = []string{lead + "the small valve would open first, and the large one once the outlet has sunk by " + w.Press(gap) + " to " + l + "."}
+		if !o.Kept {
+			o.Says = append(o.Says, "The two settings are to lie "+w.Press(w.Pressure("gap"))+" apart.")
+		}
+	}
+	at := b.At(z.Bottom, b.Lowest(z.Bottom), w.Gamma())
+	says, within := w.Stands("With no flow the lowest outlet, on "+w.Level(z.Bottom)+",", at, w.Most())
+	o.Kept = o.Kept && within
+	o.Says = append(o.Says, says+".")
+	o.Marks = []problems.Mark{w.Mark(z.Bottom, problems.AtLowest, at, within)}
+	return o
+}

@@ -6,6 +6,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -59,6 +60,7 @@ var _ = add(problems.Skill{
 			Name: "reach", Says: "height that the street reaches above the gauge", Measure: measure.Height,
 			Formula: "spare / gamma",
 			Why:     "Each foot or metre of height costs the same pressure, so the spare pressure buys that many.",
+			Would:   outletAtReach(false),
 			Slips: []problems.Slip{{
 				ID: "multiplied", Formula: "spare x gamma",
 				Did:  "You multiplied {spare} by {gamma}.",
@@ -162,6 +164,7 @@ var _ = add(problems.Skill{
 			Name: "reach", Says: "height that the street reaches above the gauge", Measure: measure.Height,
 			Formula: "spare / gamma",
 			Why:     "Each foot or metre of height costs the same pressure, so the spare pressure buys that many.",
+			Would:   outletAtReach(true),
 			Slips: []problems.Slip{{
 				ID: "multiplied", Formula: "spare x gamma",
 				Did:  "You multiplied {spare} by {gamma}.",
@@ -210,3 +213,43 @@ var _ = add(problems.Skill{
 		return float64(solver.Reach(b.Street.Low-b.Losses.Total()-w.Pressure("friction"), w.Pressure("least"), w.Gamma()))
 	},
 })
+
+// outletAtReach hangs the highest outlet at a height above the gauge, and asks
+// the street for the level whose outlet is the last below it.
+func outletAtReach(losses bool) problems.Would {
+	return func(w problems.World, v float64) problems.Outcome {
+		b, up := w.Building, unit.Length(v)
+		street := b.Street.Low
+		if losses {
+			street -= b.Losses.Total() + w.Pressure("friction")
+		}
+		least := w.Pressure("least")
+		at := solver.FloorPressure(street, w.Gamma(), up)
+		says, kept := w.Left("an outlet hung "+w.Tall(up)+" above the gauge", "", at, least)
+		o := problems.Outcome{Says: []string{problems.Sentence(says) + "."}, Kept: kept}
+		if given := w.Tall(solver.Reach(at, least, w.Gamma())); w.Spare(at, least) {
+			o.Kept = false
+			o.Says = append(o.Says, "The street reaches "+given+" higher: so much height would be pumped for nothing.")
+		}
+		if i := levelUnder(b, up); i >= 0 && !kept {
+			p := solver.FloorPressure(street, w.Gamma(), b.Highest(i)-b.Street.GaugeAt)
+			says, ok := w.Left("the shower on "+w.Level(i), "", p, least)
+			if !ok {
+				o.Says = append(o.Says, "Counted on up to there, "+says+".")
+			}
+			o.Marks = append(o.Marks, w.Mark(i, problems.AtHighest, p, ok))
+		}
+		return o
+	}
+}
+
+// levelUnder is the highest level whose highest outlet is no more than up
+// above the street's gauge; -1 where none is.
+func levelUnder(b *solver.Building, up unit.Length) int {
+	for i := b.Top(); i >= b.Ground; i-- {
+		if b.Highest(i)-b.Street.GaugeAt <= up {
+			return i
+		}
+	}
+	return -1
+}

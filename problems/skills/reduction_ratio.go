@@ -6,6 +6,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -81,6 +82,7 @@ var _ = add(problems.Skill{
 			Name: "verdict", Says: "what is to be built", Measure: measure.Answer,
 			Choices: []string{"one valve is enough", "two valves, and the setting does", "two valves, and the setting does not do"},
 			Formula: "(ratio > ratio_limit) x (1 + ((middle < lowest) or (middle > highest)))",
+			Would:   reduceBy,
 			Why:     "Up to the limit one valve is enough. Over it two share the work, and any setting between lowest and highest keeps both of them within the limit.",
 		},
 	},
@@ -151,4 +153,30 @@ func reduction(in, out, limit, middle float64) (verdict int, clear bool) {
 		return 2, clear
 	}
 	return 1, clear
+}
+
+// reduceBy builds one valve (0), or two with the middle setting (1); or it
+// refuses that setting (2).
+func reduceBy(w problems.World, v float64) problems.Outcome {
+	in, middle, out, limit := w.Pressure("inlet"), w.Pressure("middle"), w.Pressure("outlet"), w.SI("ratio_limit")
+	cut := func(from, to unit.Pressure) (says string, kept bool) {
+		r := solver.ReductionRatio(from, to)
+		return "from " + w.Press(from) + " to " + w.Press(to) + ", " + w.Text(measure.Share, r) + " to 1", r <= limit
+	}
+	most := w.Text(measure.Share, limit) + " to 1 is allowed in one valve."
+	one, does := cut(in, out)
+	if v == 0 {
+		return problems.Outcome{Kept: does, Says: []string{"One valve would cut the pressure down " + one + "; " + most}}
+	}
+	if does {
+		return problems.Outcome{Says: []string{"One valve would cut the pressure down " + one + "; " + most, "The second valve would be bought for nothing."}}
+	}
+	first, firstDoes := cut(in, middle)
+	second, secondDoes := cut(middle, out)
+	o := problems.Outcome{Kept: (firstDoes && secondDoes) == (v == 1)}
+	o.Says = []string{"The first valve would cut the pressure down " + first + ", the second " + second + "; " + most}
+	if v == 2 && !o.Kept {
+		o.Says = append(o.Says, "Neither is over it: the setting would do.")
+	}
+	return o
 }

@@ -2,10 +2,12 @@ package skills
 
 import (
 	"math"
+	"strconv"
 
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -86,6 +88,7 @@ var _ = add(problems.Skill{
 			Name: "first_short", Says: "first storey that is short", Measure: measure.Count, Whole: true,
 			Formula: "fits + 3",
 			Why:     "Storey 2 is served, and {fits} more above it. The next one after those is the first that is not.",
+			Would:   func(w problems.World, v float64) problems.Outcome { return streetFeeds(w, int(v)-1) },
 			Slips: []problems.Slip{
 				{
 					ID: "last-served-given", Formula: "fits + 2",
@@ -160,4 +163,46 @@ func shortFloors(s *building.Sheet, t *building.Tower, least float64) (fit []sho
 		}
 	}
 	return fit
+}
+
+// streetFeeds leaves storeys, counted from level 1, to the street alone, and
+// asks the last of them and the one above it.
+func streetFeeds(w problems.World, storeys int) problems.Outcome {
+	b, least := w.Building.Copy(), w.Pressure("least")
+	last := min(storeys, b.Storeys())
+	b.Zones = nil
+	if last >= 1 {
+		b.Zones = []solver.Zone{{Name: "street", Bottom: 0, Top: b.Storey(last), Supply: solver.FromStreet}}
+	}
+	o := problems.Outcome{Building: b, Kept: true}
+	at := func(n int) (string, unit.Pressure) {
+		i := b.Storey(n)
+		return "the shower on " + w.Level(i), b.Flowing(i, b.Highest(i), w.Gamma())
+	}
+	lead := "Fed by the street up to storey " + strconv.Itoa(storeys) + ", "
+	switch {
+	case last < 1:
+		o.Says = append(o.Says, "Nothing would be left to the street.")
+	case storeys > last:
+		lead = "The building ends at storey " + strconv.Itoa(last) + ". Even there "
+	}
+	if last >= 1 {
+		where, p := at(last)
+		says, kept := w.Left(where, "", p, least)
+		o.Kept = kept && storeys == last
+		o.Says = append(o.Says, lead+says+".")
+		o.Marks = append(o.Marks, w.Mark(b.Storey(last), problems.AtHighest, p, kept))
+	}
+	if next := max(1, last+1); o.Kept && next <= b.Storeys() {
+		where, p := at(next)
+		says, spare := w.Left(where, "", p, least)
+		o.Kept = !spare
+		if spare {
+			o.Says = append(o.Says, problems.Sentence(w.Level(b.Storey(next)))+" has "+w.Press(p)+" at its shower from the street, and needs "+w.Press(least)+": a pump would have nothing to do there.")
+		} else {
+			o.Says = append(o.Says, "From the street "+says+": that is the first that is short.")
+		}
+		o.Marks = append(o.Marks, w.Mark(b.Storey(next), problems.AtHighest, p, !spare))
+	}
+	return o
 }

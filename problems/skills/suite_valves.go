@@ -1,6 +1,8 @@
 package skills
 
 import (
+	"strconv"
+
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
@@ -87,6 +89,7 @@ var _ = add(problems.Skill{
 			Name: "storeys", Says: "storeys whose suites need valves", Measure: measure.Count, Whole: true,
 			Formula: "gaps + 2",
 			Why:     "Level 1 and level 2 are below the height that was divided into floors. Both are over the limit too.",
+			Would:   valvesInSuites,
 			Slips: []problems.Slip{
 				{
 					ID: "gaps-for-storeys", Formula: "gaps",
@@ -142,4 +145,37 @@ func drawSuiteValves(s *building.Sheet) {
 	s.Set("outlet", s.Closet())
 	s.SetHeight("ground", t.Ground)
 	s.SetHeight("floor_height", t.Floor)
+}
+
+// valvesInSuites gives valves to so many storeys from level 1 up, and looks at
+// the last that gets one and the first that gets none.
+func valvesInSuites(w problems.World, v float64) problems.Outcome {
+	b, n, limit := w.Building, int(v), w.Pressure("limit")
+	o := problems.Outcome{Kept: true}
+	if n > b.Storeys() {
+		o.Kept = false
+		o.Says = append(o.Says, "The building has "+strconv.Itoa(b.Storeys())+" storeys, not "+strconv.Itoa(n)+".")
+		n = b.Storeys()
+	}
+	if n < b.Storeys() {
+		i := b.Storey(n + 1)
+		p := b.At(i, b.Lowest(i), w.Gamma())
+		says, kept := w.Stands("the lowest outlet on "+w.Level(i)+", the first without a valve,", p, limit)
+		o.Kept = o.Kept && kept
+		o.Says = append(o.Says, problems.Sentence(says)+".")
+		o.Marks = append(o.Marks, w.Mark(i, problems.AtLowest, p, kept))
+	}
+	if n >= 1 {
+		i := b.Storey(n)
+		p := b.At(i, b.Lowest(i), w.Gamma())
+		wanted := !w.Within(p, limit)
+		o.Kept = o.Kept && wanted
+		if wanted {
+			o.Says = append(o.Says, "On "+w.Level(i)+", the last with one, "+w.Press(p)+" stands before the valve: it is wanted there.")
+		} else {
+			o.Says = append(o.Says, "On "+w.Level(i)+", the last with one, only "+w.Press(p)+" stands before the valve: it would have nothing to do.")
+		}
+		o.Marks = append(o.Marks, w.Mark(i, problems.AtLowest, p, wanted))
+	}
+	return o
 }

@@ -1,6 +1,8 @@
 package skills
 
 import (
+	"strconv"
+
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
@@ -23,7 +25,7 @@ var _ = add(problems.Skill{
 			Why:  "Then nothing is left at the top: the highest shower would stand at zero. {least} of it is already promised to that shower.",
 			Next: "A zone has two ends. Write both limits down before you divide.",
 		}},
-	}}, floorsInSpread()...),
+	}}, floorsInSpread(zoneAtRest)...),
 	Holds:    "Inside one zone the water hangs together, so each floor has more than the one above it. The zone can be as tall as the step from the lowest pressure allowed at its top to the highest allowed at its bottom.",
 	Cautions: []string{hotZonesToo},
 	Sources:  []problems.Source{waterColumn, zoneLimitsBy},
@@ -69,7 +71,7 @@ var _ = add(problems.Skill{
 				Next: "Two limits, two losses: count four terms in this line.",
 			},
 		},
-	}}, floorsInSpread()...),
+	}}, floorsInSpread(zoneAtFlow)...),
 	Holds:    "At night the bottom floor sees the full setting; at the busy hour the top floor sees the setting less fall-off, friction and height. Both must be right with one setting, so the losses come out of the height that the zone could have.",
 	Cautions: []string{hotZonesToo, checkBothSides},
 	Sources:  []problems.Source{waterColumn, zoneLimitsBy, valveHabits},
@@ -98,8 +100,8 @@ func zoneGivens() []problems.Given {
 }
 
 // floorsInSpread are the lines from the pressure that height may use up to
-// whole floors.
-func floorsInSpread() []problems.Rule {
+// whole floors; would builds a zone of so many.
+func floorsInSpread(would problems.Would) []problems.Rule {
 	return []problems.Rule{
 		{
 			Name: "height", Says: "height from the lowest outlet to the highest", Measure: measure.Height,
@@ -146,6 +148,7 @@ func floorsInSpread() []problems.Rule {
 			Name: "floors", Says: "floors in the zone", Measure: measure.Count, Whole: true,
 			Formula: "gaps + 1",
 			Why:     "Floors stand at both ends of the gaps: two floors have one gap between them.",
+			Would:   would,
 			Slips: []problems.Slip{{
 				ID: "gaps-for-floors", Formula: "gaps",
 				Did:  "You gave {gaps}, the number of gaps, as the number of floors.",
@@ -184,4 +187,72 @@ func wholeUnits(s *building.Sheet) float64 {
 func zoneFloors(w problems.World, height unit.Length) float64 {
 	b := w.Building
 	return float64(solver.ZoneFloors(height, b.Levels[w.Focus].Height, b.HighOutlet, b.LowOutlet))
+}
+
+func zoneAtRest(w problems.World, v float64) problems.Outcome { return zoneOf(w, int(v), 0, 0) }
+
+func zoneAtFlow(w problems.World, v float64) problems.Outcome {
+	return zoneOf(w, int(v), w.Pressure("fall_off"), w.Pressure("friction"))
+}
+
+// zoneOf builds a zone of so many floors that has the most it may at its
+// lowest outlet, and looks at its top.
+func zoneOf(w problems.World, floors int, fallOff, friction unit.Pressure) problems.Outcome {
+	if floors < 1 {
+		return problems.Outcome{Says: []string{"A zone of no floors serves nobody: the whole tower would still be without water."}}
+	}
+	b, most, least := w.Building, w.Pressure("most"), w.Pressure("least")
+	top := func(floors int) unit.Pressure {
+		h := unit.Length(floors-1)*b.Levels[w.Focus].Height + b.HighOutlet - b.LowOutlet
+		return solver.FloorPressure(most-fallOff-friction, w.Gamma(), h)
+	}
+	at := top(floors)
+	says, kept := w.Left("its top shower", "", at, least)
+	o := problems.Outcome{Kept: kept, Building: builtZone(w, floors, fallOff, friction)}
+	o.Says = []string{"In a zone of " + floorsText(floors) + " with " + w.Press(most) + " at its lowest outlet, " + says + "."}
+	more := 0
+	for w.Enough(top(floors+more+1), least) {
+		more++
+	}
+	if more > 0 {
+		o.Kept = false
+		o.Says = append(o.Says, "It would bear "+floorsText(more)+" more. Zones that are too short ask for more valve stations.")
+	}
+	if o.Building != nil {
+		first := b.Storey(2)
+		o.Marks = []problems.Mark{w.Mark(first+floors-1, problems.AtHighest, at, kept), w.Mark(first, problems.AtLowest, most, true)}
+	}
+	return o
+}
+
+// builtZone puts the zone on the building's typical floors, from level 2 up;
+// nil where they are too few. A gauge at its lowest outlet reads the most.
+func builtZone(w problems.World, floors int, fallOff, friction unit.Pressure) *solver.Building {
+	b := w.Building.Copy()
+	low := b.Storey(2)
+	top := low + floors - 1
+	if top > b.Top() {
+		return nil
+	}
+	most := w.Pressure("most")
+	b.Friction = unit.Gradient(float64(friction) / float64(b.Highest(top)-b.Lowest(low)))
+	up := b.Highest(b.Top()) - b.Street.GaugeAt
+	boost := most + (w.Gamma() + b.Friction).OfColumn(up)
+	b.Booster = &solver.Booster{Elevation: b.Levels[0].Elevation, Boost: boost, ShutOff: boost}
+	b.Zones = []solver.Zone{
+		{Name: "street", Bottom: 0, Top: low - 1, Supply: solver.FromStreet},
+		{Name: "1", Bottom: low, Top: top, Supply: solver.FromBooster, Valve: &solver.Valve{Elevation: b.Lowest(low), Setting: most, FallOff: fallOff}},
+	}
+	if top < b.Top() {
+		b.Zones = append(b.Zones, solver.Zone{Name: "2", Bottom: top + 1, Top: b.Top(), Supply: solver.FromBooster})
+	}
+	return b
+}
+
+// floorsText is a number of floors in words.
+func floorsText(n int) string {
+	if n == 1 {
+		return "1 floor"
+	}
+	return strconv.Itoa(n) + " floors"
 }

@@ -6,6 +6,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -36,6 +37,7 @@ var _ = add(problems.Skill{
 			Name: "test", Says: "test pressure on the gauge at the top", Measure: measure.Pressure,
 			Formula: "max(factored, test_least)",
 			Why:     "Two conditions stand in the specification, and both must be kept. The higher one keeps both.",
+			Would:   pumpUpTo,
 			Slips: []problems.Slip{{
 				ID: "lower-of-two", Formula: "min(factored, test_least)",
 				Did:  "You took the lower of {factored} and {test_least}.",
@@ -77,6 +79,7 @@ var _ = add(problems.Skill{
 			Name: "verdict", Says: "the riser in one piece", Measure: measure.Answer,
 			Choices: []string{"may be tested", "must be tested in parts"},
 			Formula: "at_foot > weakest",
+			Would:   testInOnePiece,
 			Why:     "The weakest part decides, not the pipe. Where it is rated for less, isolate it or test the riser in lengths, each with its own gauge.",
 		},
 	},
@@ -93,9 +96,7 @@ var _ = add(problems.Skill{
 	},
 	Draw: drawRiserTest,
 	Solve: func(w problems.World) float64 {
-		b := w.Building
-		test := solver.TestPressure(w.Pressure("working"), w.SI("test_factor"), w.Pressure("test_least"))
-		foot := solver.FloorPressure(test, w.Gamma(), b.Street.GaugeAt-b.Highest(w.Focus))
+		foot := footUnder(w, specified(w))
 		if foot > w.Pressure("weakest") {
 			return 1
 		}
@@ -148,4 +149,57 @@ func ratings(s *building.Sheet) []float64 {
 		return []float64{125, 150, 175, 200, 225, 250, 300, 350, 400}
 	}
 	return []float64{860, 1000, 1200, 1400, 1600, 2000, 2500}
+}
+
+// specified is the test pressure that the specification asks at the top.
+func specified(w problems.World) unit.Pressure {
+	return solver.TestPressure(w.Pressure("working"), w.SI("test_factor"), w.Pressure("test_least"))
+}
+
+// footUnder is what stands at the foot under a pressure on the top gauge.
+func footUnder(w problems.World, test unit.Pressure) unit.Pressure {
+	b := w.Building
+	return solver.FloorPressure(test, w.Gamma(), b.Street.GaugeAt-b.Highest(w.Focus))
+}
+
+// pumpUpTo pumps the riser up to a pressure on the gauge at its top.
+func pumpUpTo(w problems.World, v float64) problems.Outcome {
+	test, asked := unit.Pressure(v), specified(w)
+	foot := footUnder(w, test)
+	o := problems.Outcome{Marks: []problems.Mark{{Level: w.Focus, Where: problems.AtHighest, Text: w.Press(test)}, {Where: problems.AtLowest, Text: w.Press(foot)}}}
+	lead := "Pumped up to " + w.Press(test) + " at the top, "
+	switch {
+	case w.Press(test) == w.Press(asked):
+		o.Kept = true
+		o.Says = []string{lead + "the riser is tested as the specification asks."}
+	case test < asked:
+		o.Says = []string{lead + "the riser would not have been tested: the specification asks " + w.Press(asked) + ". A weak joint would show in service."}
+	default:
+		o.Says = []string{lead + "the riser would bear " + w.Press(test-asked) + " more than the " + w.Press(asked) + " that the specification asks."}
+	}
+	for i := range o.Marks {
+		o.Marks[i].Kept = o.Kept
+	}
+	o.Says = append(o.Says, "Its foot would stand at "+w.Press(foot)+".")
+	return o
+}
+
+// testInOnePiece tests the riser in one piece (0) or in parts (1).
+func testInOnePiece(w problems.World, v float64) problems.Outcome {
+	test, weakest := specified(w), w.Pressure("weakest")
+	foot := footUnder(w, test)
+	holds := foot <= weakest
+	o := problems.Outcome{Kept: holds == (v == 0), Marks: []problems.Mark{w.Mark(0, problems.AtLowest, foot, holds)}}
+	o.Says = []string{"In one piece, with " + w.Press(test) + " at the top, the foot would stand at " + w.Press(foot) + "; the weakest part there is marked " + w.Press(weakest) + "."}
+	switch {
+	case v == 0 && !holds:
+		o.Says = append(o.Says, "That part may burst, with people beside it.")
+	case v == 1 && holds:
+		o.Says = append(o.Says, "Every part bears it: cut into lengths, the riser would be opened and closed for nothing.")
+	case v == 1 && weakest > test:
+		o.Says = append(o.Says, "In lengths of no more than "+w.Tall(solver.Reach(weakest, test, w.Gamma()))+", each with its own gauge at its top, no part bears more than that.")
+	case v == 1:
+		o.Says = append(o.Says, "That part is marked for less than the test itself: it has to be taken out for the test.")
+	}
+	return o
 }

@@ -4,6 +4,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -57,6 +58,7 @@ var _ = add(problems.Skill{
 			Name: "pump_head", Says: "head of the circulator", Measure: measure.Height,
 			Formula: "rise / gamma",
 			Why:     "Pump curves are drawn in height of water. A pressure becomes a height when it is divided by the pressure of one foot or metre.",
+			Would:   circulateAcross,
 			Slips: []problems.Slip{{
 				ID: "multiplied", Formula: "rise x gamma",
 				Did:  "You multiplied {rise} by {gamma}.",
@@ -97,3 +99,24 @@ var _ = add(problems.Skill{
 		return float64(solver.CirculatorAcrossValve(l.ValveInLoop, 0, l.FrictionAtDesignFlow, w.Gamma()))
 	},
 })
+
+// circulateAcross puts a circulator of some head into the loop.
+func circulateAcross(w problems.World, v float64) problems.Outcome {
+	l, pump := w.Building.Loop, unit.Length(v)
+	makes, drop, friction := w.Gamma().OfColumn(pump), l.ValveInLoop, l.FrictionAtDesignFlow
+	o := problems.Outcome{Says: []string{"A circulator of " + w.Tall(pump) + " makes " + w.Press(makes) + "."}}
+	left := w.Press(makes - drop)
+	switch needs := w.Tall(solver.CirculatorAcrossValve(drop, 0, friction, w.Gamma())); {
+	case w.Tall(pump) == needs:
+		o.Kept = true
+		o.Says = append(o.Says, "That is the "+w.Press(drop)+" of the valve and the "+w.Press(friction)+" of friction: the return would just run. Nobody builds such a pump into a loop; the valve goes.")
+	case w.Enough(drop, makes):
+		o.Says = append(o.Says, "The valve takes "+w.Press(drop)+", so the return could not get back in. It would stand still, and its pipe would cool.")
+	case pump < solver.CirculatorAcrossValve(drop, 0, friction, w.Gamma()):
+		o.Says = append(o.Says, "The valve takes "+w.Press(drop)+" and leaves "+left+" of it for the friction, which is "+w.Press(friction)+" at circulation flow: the loop would run too slowly and cool.")
+	default:
+		o.Says = append(o.Says, "The valve takes "+w.Press(drop)+" and leaves "+left+" of it for the friction, where "+w.Press(friction)+" is enough: the pump would be larger than even this loop needs.")
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtLoop, Text: w.Press(makes), Kept: o.Kept}}
+	return o
+}

@@ -1,6 +1,7 @@
 package skills
 
 import (
+	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
 	"riserwork/solver/unit"
@@ -58,4 +59,22 @@ func degrees(s *building.Sheet, t float64) unit.Temperature {
 		return unit.Fahrenheit(t)
 	}
 	return unit.Celsius(t)
+}
+
+// loopLeast is the least temperature at which a loop's water comes back; its
+// source is loopReturn.
+func loopLeast(w problems.World) unit.Temperature {
+	if w.House.System == unit.US {
+		return unit.Fahrenheit(124)
+	}
+	return unit.Celsius(51)
+}
+
+// reliefOpens is where the temperature part of a relief valve opens, 210 °F
+// (99 °C).
+func reliefOpens(w problems.World) unit.Temperature {
+	if w.House.System == unit.US {
+		return unit.Fahrenheit(210)
+	}
+	return unit.Celsius(99)
 }

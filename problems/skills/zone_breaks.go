@@ -2,6 +2,7 @@ package skills
 
 import (
 	"math"
+	"strconv"
 
 	"riserwork/problems"
 	"riserwork/problems/building"
@@ -76,6 +77,7 @@ var _ = add(problems.Skill{
 			Name: "fed", Says: "storeys that the street feeds", Measure: measure.Count, Whole: true,
 			Formula: "gaps + 2",
 			Why:     "Level 1 and level 2 are below the first of these gaps; each gap adds one storey.",
+			Would:   func(w problems.World, v float64) problems.Outcome { return streetFeeds(w, int(v)) },
 			Slips: []problems.Slip{
 				{
 					ID: "gaps-for-floors", Formula: "gaps",
@@ -128,6 +130,7 @@ var _ = add(problems.Skill{
 			Name: "top_break", Says: "level on which the top zone begins", Measure: measure.Count, Whole: true,
 			Formula: "first_break + (zones - 1) x zone_floors",
 			Why:     "Every booster zone under the top one is full. Count their floors on from the first break.",
+			Would:   beginTopZone,
 			Slips: []problems.Slip{
 				{
 					ID: "all-zones-counted", Formula: "first_break + zones x zone_floors",
@@ -152,12 +155,11 @@ var _ = add(problems.Skill{
 	},
 	Draw: drawZoneBreaks,
 	Solve: func(w problems.World) float64 {
-		b := w.Building
-		sol, err := solver.Solve(b, solver.Settings{Gamma: w.Gamma(), TopMin: w.Pressure("least")})
-		if err != nil || sol.FirstLow < 0 {
+		fed, ok := fedByStreet(w)
+		if !ok {
 			return 0
 		}
-		bottoms := solver.ZoneBottoms(b.Storeys(), sol.FirstLow-b.Ground, int(w.SI("zone_floors")))
+		bottoms := solver.ZoneBottoms(w.Building.Storeys(), fed, int(w.SI("zone_floors")))
 		return float64(bottoms[len(bottoms)-1])
 	},
 })
@@ -217,4 +219,75 @@ func drawZoneBreaks(s *building.Sheet) {
 // as taking level 1 for a typical floor.
 func sameSlip(s *building.Sheet, t *building.Tower) bool {
 	return math.Abs(t.Ground.Value-t.Floor.Value-s.Shower()) < 0.05*t.Floor.Value
+}
+
+// fedByStreet is how many storeys the street feeds; false where it is all.
+func fedByStreet(w problems.World) (storeys int, ok bool) {
+	sol, err := solver.Solve(w.Building, solver.Settings{Gamma: w.Gamma(), TopMin: w.Pressure("least")})
+	if err != nil || sol.FirstLow < 0 {
+		return 0, false
+	}
+	return sol.FirstLow - w.Building.Ground, true
+}
+
+// beginTopZone lets the top zone begin on a level and counts the floors in it
+// and under it.
+func beginTopZone(w problems.World, v float64) problems.Outcome {
+	storeys, per, begins := w.Building.Storeys(), int(w.SI("zone_floors")), int(v)
+	fed, _ := fedByStreet(w)
+	switch {
+	case begins > storeys:
+		return problems.Outcome{Says: []string{"The building ends with level " + strconv.Itoa(storeys) + ": no zone can begin on level " + strconv.Itoa(begins) + "."}}
+	case begins <= fed:
+		return problems.Outcome{Says: []string{"Level " + strconv.Itoa(begins) + " has enough from the street, as every level up to " + strconv.Itoa(fed) + ". A zone that begins there pumps water that needs no pump."}}
+	}
+	top, under := storeys-begins+1, begins-fed-1
+	o := problems.Outcome{Kept: true, Building: brokenAt(w, fed, begins)}
+	says := "From level " + strconv.Itoa(begins) + " up the top zone would hold " + floorsText(top)
+	if o.Kept = top <= per; o.Kept {
+		o.Says = []string{says + ", and it may hold " + strconv.Itoa(per) + "."}
+	} else {
+		o.Says = []string{says + ", where no more than " + strconv.Itoa(per) + " are allowed: its lowest outlets would be over the limit."}
+	}
+	says = "Between it and the street's " + strconv.Itoa(fed) + " lie " + floorsText(under)
+	switch full, rest := under/per, under%per; {
+	case under == 0:
+		o.Says = append(o.Says, "It would lie right on the street's "+strconv.Itoa(fed)+".")
+	case rest == 0:
+		o.Says = append(o.Says, says+", which is just "+zonesText(full)+" of "+strconv.Itoa(per)+".")
+	case full == 0:
+		o.Kept = false
+		o.Says = append(o.Says, says+", which do not fill a zone of "+strconv.Itoa(per)+".")
+	default:
+		o.Kept = false
+		o.Says = append(o.Says, says+", which is "+zonesText(full)+" of "+strconv.Itoa(per)+" and "+floorsText(rest)+" over.")
+	}
+	return o
+}
+
+func zonesText(n int) string {
+	if n == 1 {
+		return "one full zone"
+	}
+	return strconv.Itoa(n) + " full zones"
+}
+
+// brokenAt is the building with its zones: the street's, full ones above it,
+// and the top one from a storey up.
+func brokenAt(w problems.World, fed, begins int) *solver.Building {
+	b := w.Building.Copy()
+	top := b.Highest(b.Top()) - b.Street.GaugeAt
+	boost := w.Pressure("least") + w.Gamma().OfColumn(top) - b.Street.Low
+	b.Booster = &solver.Booster{Elevation: b.Levels[0].Elevation, Boost: boost, ShutOff: boost}
+	b.Zones = []solver.Zone{{Name: "street", Bottom: 0, Top: b.Storey(fed), Supply: solver.FromStreet}}
+	per := int(w.SI("zone_floors"))
+	for n := fed + 1; n <= b.Storeys(); {
+		last := min(n+per, begins) - 1
+		if n >= begins {
+			last = b.Storeys()
+		}
+		b.Zones = append(b.Zones, solver.Zone{Name: strconv.Itoa(len(b.Zones)), Bottom: b.Storey(n), Top: b.Storey(last), Supply: solver.FromBooster})
+		n = last + 1
+	}
+	return b
 }

@@ -7,6 +7,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -118,6 +119,7 @@ var _ = add(problems.Skill{
 			Name: "setting", Says: "setting of the valve", Measure: measure.Pressure,
 			Formula: "roundup(needed / valve_step) x valve_step",
 			Why:     "It keeps a minimum, so it is rounded up to what can be set and read on the gauge.",
+			Would:   setZoneValve,
 			Slips: []problems.Slip{{
 				ID: "set-to-the-limit", Formula: "most",
 				Did:  "You set the valve to the limit, {most}.",
@@ -148,6 +150,7 @@ var _ = add(problems.Skill{
 			Name: "verdict", Says: "the lowest outlet", Measure: measure.Answer, Choices: []string{"keeps the limit", "is over the limit"},
 			Formula: "at_bottom > most",
 			Why:     "If it is over, the zone is too tall for its losses: take a floor off, or size riser and valve for less loss. Turning the valve down would only move the trouble to the top.",
+			Would:   buildZoneValve,
 		},
 	},
 	Holds:    "One setting has to serve two moments. At the busy hour the top shower must have enough after climb, fall-off and friction. At night the bottom outlet must not have too much. The first gives the setting, the second tells whether the zone can be built so.",
@@ -158,9 +161,7 @@ var _ = add(problems.Skill{
 		b := w.Building
 		z := b.Zones[b.ZoneOf(w.Focus)]
 		at := b.Levels[z.Bottom].Elevation + w.Length("valve_up")
-		set := solver.ValveSetting(w.Pressure("least"), w.Gamma(), b.Highest(z.Top)-at, w.Pressure("fall_off"), w.Pressure("friction"))
-		set = solver.Upward(set, w.Pressure("valve_step"))
-		if solver.FloorPressure(set+w.Pressure("creep"), w.Gamma(), b.Lowest(z.Bottom)-at) > w.Pressure("most") {
+		if solver.FloorPressure(zoneSetting(w)+w.Pressure("creep"), w.Gamma(), b.Lowest(z.Bottom)-at) > w.Pressure("most") {
 			return 1
 		}
 		return 0
@@ -236,4 +237,76 @@ func valveZones(s *building.Sheet, t *building.Tower, losses, creep float64, ove
 		}
 	}
 	return list
+}
+
+// zoneSetting is the setting that is right.
+func zoneSetting(w problems.World) unit.Pressure {
+	b := w.Building
+	z := b.Zones[b.ZoneOf(w.Focus)]
+	at := b.Levels[z.Bottom].Elevation + w.Length("valve_up")
+	set := solver.ValveSetting(w.Pressure("least"), w.Gamma(), b.Highest(z.Top)-at, w.Pressure("fall_off"), w.Pressure("friction"))
+	return solver.Upward(set, w.Pressure("valve_step"))
+}
+
+// withZoneValve is the building with the zone's valve set; no valve gives more
+// than the inlet has.
+func withZoneValve(w problems.World, set unit.Pressure) (b *solver.Building, zone int, inlet unit.Pressure) {
+	b = w.Building.Copy()
+	zone = b.ZoneOf(w.Focus)
+	z := &b.Zones[zone]
+	at := b.Levels[z.Bottom].Elevation + w.Length("valve_up")
+	b.Friction = unit.Gradient(float64(w.Pressure("friction")) / float64(b.Highest(z.Top)-at))
+	z.Valve = &solver.Valve{Elevation: at, FallOff: w.Pressure("fall_off")}
+	inlet = b.Inlet(zone, w.Gamma())
+	z.Valve.Setting = min(set, inlet)
+	return b, zone, inlet
+}
+
+// setZoneValve sets the valve and looks at both ends of the zone: at the top
+// shower at the busy hour, at the lowest outlet at night.
+func setZoneValve(w problems.World, v float64) problems.Outcome {
+	set := unit.Pressure(v)
+	b, zone, inlet := withZoneValve(w, set)
+	z := b.Zones[zone]
+	lead := "Set to " + w.Press(set) + ", "
+	if set > inlet {
+		lead = "Set to " + w.Press(set) + ", over the " + w.Press(inlet) + " at its inlet, the valve would hold nothing back: "
+	}
+	at, least := b.Flowing(z.Top, b.Highest(z.Top), w.Gamma()), w.Pressure("least")
+	says, kept := w.Left("the shower on "+w.Level(z.Top), "at the busy hour", at, least)
+	o := problems.Outcome{Kept: kept, Building: b, Says: []string{lead + says + "."}}
+	if over := at - least; float64(over) > float64(w.Pressure("valve_step"))*(1+1e-9) {
+		o.Kept = false
+		o.Says = append(o.Says, "That is "+w.Press(over)+" more than is asked, and every outlet of the zone has it on top.")
+	}
+	bottom, mark := lowestAtNight(w, b, z)
+	o.Says = append(o.Says, bottom)
+	o.Marks = []problems.Mark{w.Mark(z.Top, problems.AtHighest, at, kept), mark}
+	return o
+}
+
+// buildZoneValve builds the zone with its right setting (0) or calls it over
+// the limit (1).
+func buildZoneValve(w problems.World, v float64) problems.Outcome {
+	b, zone, _ := withZoneValve(w, zoneSetting(w))
+	z := b.Zones[zone]
+	bottom, mark := lowestAtNight(w, b, z)
+	o := problems.Outcome{Kept: mark.Kept == (v == 0), Building: b, Says: []string{bottom}, Marks: []problems.Mark{mark}}
+	switch {
+	case v == 1 && mark.Kept:
+		o.Says = append(o.Says, "A floor taken off the zone would be taken off for nothing.")
+	case v == 1:
+		o.Says = append(o.Says, "So the zone is not built like this: it loses a floor, or its riser and valve lose less.")
+	case !mark.Kept:
+		o.Says = append(o.Says, "Built like this, it would have so much every night.")
+	}
+	return o
+}
+
+// lowestAtNight is the lowest outlet of a zone with no flow, when its valve
+// has crept over the setting.
+func lowestAtNight(w problems.World, b *solver.Building, z solver.Zone) (says string, mark problems.Mark) {
+	at := b.At(z.Bottom, b.Lowest(z.Bottom), w.Gamma()) + w.Pressure("creep")
+	says, within := w.Stands("With no flow the lowest outlet, on "+w.Level(z.Bottom)+",", at, w.Pressure("most"))
+	return says + ".", w.Mark(z.Bottom, problems.AtLowest, at, within)
 }
