@@ -98,16 +98,12 @@ func (s *start) mixed() app.UI {
 
 func (s *start) chapters() []app.UI {
 	var list []app.UI
-	open := 0
-	if skill := advice(skills.All(), &s.progress); skill != nil {
-		open = skill.Chapter
-	}
 	for _, run := range skillsByChapter() {
 		var rows []app.UI
 		for _, skill := range run {
 			rows = append(rows, s.row(skill))
 		}
-		list = append(list, app.Details().Class("chapter").Open(run[0].Chapter == open).Body(
+		list = append(list, app.Details().Class("chapter").ID("chapter-"+strconv.Itoa(run[0].Chapter)).Body(
 			app.Summary().Body(
 				app.Span().Class("number").Text(strconv.Itoa(run[0].Chapter)),
 				app.Span().Class("name").Text(chapter(run[0].Chapter)),
