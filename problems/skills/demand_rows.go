@@ -172,8 +172,13 @@ func curveOf(s *building.Sheet, valves bool) (right, other solver.Curve) {
 		words[0], words[1] = words[1], words[0]
 		why = "A flush valve takes its water in a few seconds straight from the pipe. On the column for flush tanks the pipe comes out too small, and valves fail to close."
 	}
+	nameCurves(s, words, why)
+	return right, other
+}
+
+// nameCurves sets the words for the right curve, the other, and why not that.
+func nameCurves(s *building.Sheet, words [2]string, why string) {
 	s.Name("right_curve", words[0])
 	s.Name("other_curve", words[1])
 	s.Name("curve_why", why)
-	return right, other
 }
