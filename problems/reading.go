@@ -17,6 +17,7 @@ func (w World) Read(m measure.Of, si float64) float64 {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return v
 	}
+	v *= 1 + 1e-12 // a half stays a half whichever way it was worked out
 	text := strconv.FormatFloat(v, 'g', 3, 64)
 	if m.Least(w.House.System) > 0 {
 		text = strconv.FormatFloat(v, 'f', w.decimals(m, v), 64)

@@ -257,6 +257,7 @@ func withZoneValve(w problems.World, set unit.Pressure) (b *solver.Building, zon
 	at := b.Levels[z.Bottom].Elevation + w.Length("valve_up")
 	b.Friction = unit.Gradient(float64(w.Pressure("friction")) / float64(b.Highest(z.Top)-at))
 	z.Valve = &solver.Valve{Elevation: at, FallOff: w.Pressure("fall_off")}
+	b.Booster.Boost += b.Friction.OfColumn(at - b.Street.GaugeAt) // the pump pays for the way up to the zone
 	inlet = b.Inlet(zone, w.Gamma())
 	z.Valve.Setting = min(set, inlet)
 	return b, zone, inlet
@@ -269,8 +270,8 @@ func setZoneValve(w problems.World, v float64) problems.Outcome {
 	b, zone, inlet := withZoneValve(w, set)
 	z := b.Zones[zone]
 	lead := "Set to " + w.Press(set) + ", "
-	if set > inlet {
-		lead = "Set to " + w.Press(set) + ", over the " + w.Press(inlet) + " at its inlet, the valve would hold nothing back: "
+	if out := b.Flowing(z.Top, z.Valve.Elevation, w.Gamma()); set > inlet || out < solver.FlowingOutlet(z.Valve)-unit.Pascal {
+		lead += "more than its inlet has at the busy hour, the valve would hold nothing back: "
 	}
 	at, least := b.Flowing(z.Top, b.Highest(z.Top), w.Gamma()), w.Pressure("least")
 	says, kept := w.Left("the shower on "+w.Level(z.Top), "at the busy hour", at, least)
