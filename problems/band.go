@@ -35,7 +35,21 @@ func (s *Step) figureHalf(v float64) float64 {
 	if s.exact() || v == 0 {
 		return 0
 	}
-	return math.Pow(10, math.Floor(math.Log10(math.Abs(v)))-float64(s.figures())+1) / 2
+	return math.Pow10(decade(math.Abs(v))-s.figures()+1) / 2
+}
+
+// decade is the power of ten at or below v: 2 for 100 up to 1,000. What is
+// endless or no number has one beyond any of the trade.
+func decade(v float64) int {
+	if math.IsInf(v, 0) || math.IsNaN(v) {
+		return 300
+	}
+	_, two := math.Frexp(v)
+	ten := int(math.Floor(float64(two-1) * math.Log10(2)))
+	if v >= math.Pow10(ten+1) {
+		ten++
+	}
+	return ten
 }
 
 func (s *Step) figures() int { return max(3, s.Figures) }
