@@ -51,7 +51,7 @@ var _ = add(problems.Skill{
 		}
 		suppliedTower(s, building.Plan{Uses: uses, Min: 3, Max: 5})
 		right, _ := curveOf(s, valves)
-		units := drawUnits(s, 80, 500)
+		units := drawUnits(s, right, 80, 500)
 		own := curveFlow(s, right, units)
 		var fit []float64
 		for _, v := range lists(s, []float64{26, 40, 60, 100, 150, 200, 250}, []float64{1.6, 2.5, 4, 6, 9.5, 12.5, 16}) {

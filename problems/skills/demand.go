@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 		}
 		suppliedTower(s, building.Plan{Uses: uses, Min: 3, Max: 12})
 		right, other := curveOf(s, valves)
-		units := drawUnits(s, 60, 750)
+		units := drawUnits(s, right, 60, 750)
 		s.Set("units", units)
 		tellRows(s, units, right, other)
 	},
@@ -66,7 +66,7 @@ var _ = add(problems.Skill{
 		}
 		suppliedTower(s, building.Plan{Uses: uses, Min: 3, Max: 12})
 		right, _ := curveOf(s, valves)
-		units := drawUnits(s, 140, 1000)
+		units := drawUnits(s, right, 140, 1000)
 		a := math.Round(units * float64(s.Int(36, 46)) / 100)
 		if s.Chance(0.5) {
 			a = units - a
@@ -100,7 +100,7 @@ func junctionRules() []problems.Rule {
 		Next: "At a junction add units, and go back to the table.",
 	})
 	return append([]problems.Rule{{
-		Name: "units", Says: "fixture units ahead of the junction", Measure: measure.Units,
+		Name: "units", Says: "fixture units ahead of the junction", Measure: measure.Units, Whole: true,
 		Formula: "units_a + units_b",
 		Why:     "The pipe ahead of the junction feeds every fixture of both branches.",
 		Slips: []problems.Slip{{
@@ -176,7 +176,7 @@ func drawContinuous(s *building.Sheet) {
 	right, _ := curveOf(s, valves)
 	load, _ := pick(s, steadyLoads)
 	flow := s.Pick(load.us, load.si)
-	units := drawUnits(s, 100, 750)
+	units := drawUnits(s, right, 100, 750)
 	s.Name("load_name", load.name)
 	s.Set("units", units)
 	s.Set("continuous", flow)

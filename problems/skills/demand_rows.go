@@ -36,17 +36,19 @@ func clearOfRows(u float64) bool {
 	return ok && share >= 0.2 && share <= 0.8 && math.Abs(share-0.5) >= 0.07
 }
 
-// drawUnits draws units between lo and hi, every pair of rows as often.
-func drawUnits(s *building.Sheet, lo, hi float64) float64 {
-	var rows []float64
-	for i := 1; i < len(solver.TankCurve); i++ {
-		if a, b := solver.TankCurve[i-1].Units, solver.TankCurve[i].Units; a >= lo && b <= hi {
+// drawUnits draws units between lo and hi, every pair of rows as often, save
+// those whose flows are so near each other that rounding hides which was read.
+func drawUnits(s *building.Sheet, c solver.Curve, lo, hi float64) float64 {
+	var rows []solver.Row
+	for i := 1; i < len(c); i++ {
+		a, b := c[i-1], c[i]
+		if a.Units >= lo && b.Units <= hi && b.GPM-a.GPM >= 0.055*b.GPM {
 			rows = append(rows, a)
 		}
 	}
 	low, _ := pick(s, rows)
-	_, above, _ := solver.TankCurve.Rows(low)
-	u, _ := pick(s, unitsBetween(low, above.Units, 1))
+	_, above, _ := c.Rows(low.Units)
+	u, _ := pick(s, unitsBetween(low.Units, above.Units, 1))
 	return u
 }
 
