@@ -60,9 +60,10 @@ test-unit: go
 	else echo 'no C compiler: tests run without the race detector'; go test -timeout 30m ./...; fi
 
 # The sums must come out the same where the learner runs them.
+# The test left out runs the go command, which is not to be had there.
 test-wasm: go
 	@echo '== unit tests under WebAssembly'
-	@$(WASM) go test -short -timeout 30m -exec "$$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./solver/... ./problems/...
+	@$(WASM) go test -short -skip '^TestTheExampleSkillWorks$$' -timeout 30m -exec "$$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./solver/... ./problems/...
 
 # The browser reads the built site, which the test cache does not see.
 test-browser: build chromium
