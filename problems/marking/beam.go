@@ -13,117 +13,170 @@ const (
 	costOutOfOrder = 0.15
 	costUntied     = 1.25
 	costNotAnswer  = 0.12
+	costNotLast    = 0.05
 	beamWidth      = 6
 )
 
 // partial is one way to tie lines to the steps so far.
 type partial struct {
-	tie  []int // by step: the line, or -1
-	used []bool
-	last int // the highest line used
+	tie  []int  // by step: the line, or -1
+	used uint64 // a bit a line; at most maxLines
+	last int    // the highest line used
 	own  []own
 	cost float64
 }
 
-// tie finds for each step the line that answers it best, -1 for none.
-func (m *sheet) tie(texts []string) []int {
-	readings := make([][]reading, len(texts))
-	fixed := make([]int, len(texts))
+// chosen is one way to go on from a partial: a line for the next step, or
+// none.
+type chosen struct {
+	from int // index of the partial
+	line int
+	j    judgement
+	cost float64 // of the whole tie
+	owed float64 // and with what the lines cost that no step is left for
+}
+
+// free is the lines of a sheet that are not tied to steps.
+type free struct {
+	readings [][]reading
+	why      []string // by line: why it was not read
+	fixed    []int    // by line: the step that its own words name; -1
+	kind     []int    // by line: which of the units; -1 where it is not read
+	units    []reading
+}
+
+func (m *sheet) read(texts []string) free {
+	n := len(texts)
+	f := free{readings: make([][]reading, n), why: make([]string, n), fixed: make([]int, n), kind: make([]int, n)}
 	for l, t := range texts {
-		readings[l], _ = readLine(m.p, t)
-		fixed[l] = m.labelled(readings[l])
-	}
-	beam := []partial{{tie: nil, used: make([]bool, len(texts)), last: -1, own: make([]own, len(m.p.Steps))}}
-	for i := range m.p.Steps {
-		var next []partial
-		for _, b := range beam {
-			hidden := costHidden
-			if i == len(m.p.Steps)-1 {
-				hidden = costNotAnswer
-			}
-			next = append(next, b.with(i, -1, own{}, hidden))
-			for l := range texts {
-				if b.used[l] || len(readings[l]) == 0 || fixed[l] >= 0 && fixed[l] != i {
-					continue
-				}
-				copy(m.own, b.own)
-				j, ok := m.best(i, readings[l], false)
-				if !ok || j.num.raw && j.verdict != WrongUnit && fixed[l] != i {
-					continue
-				}
-				cost := j.cost()
-				if j.num.turned {
-					cost += costOtherUnit
-				}
-				if l < b.last {
-					cost += costOutOfOrder
-				}
-				if fixed[l] == i {
-					cost -= costUntied
-				}
-				if i == len(m.p.Steps)-1 && l != len(texts)-1 {
-					cost += 0.05
-				}
-				m.keep(i, j)
-				next = append(next, b.with(i, l, m.own[i], cost))
-			}
+		f.readings[l], f.why[l] = readLine(m.p, t)
+		f.fixed[l], f.kind[l] = m.labelled(f.readings[l]), -1
+		if len(f.readings[l]) == 0 {
+			continue
 		}
-		slices.SortStableFunc(next, func(a, b partial) int {
-			x, y := a.cost+m.owed(a, i+1, readings), b.cost+m.owed(b, i+1, readings)
+		r := f.readings[l][0]
+		f.kind[l] = slices.IndexFunc(f.units, func(u reading) bool { return u.hasUnit == r.hasUnit && u.unit.Dim == r.unit.Dim })
+		if f.kind[l] < 0 {
+			f.kind[l] = len(f.units)
+			f.units = append(f.units, r)
+		}
+	}
+	return f
+}
+
+// tie finds for each step the line that answers it best, -1 for none.
+func (m *sheet) tie(f free) []int {
+	beam := []partial{{last: -1, own: make([]own, len(m.p.Steps))}}
+	var next []chosen
+	for i := range m.p.Steps {
+		next = next[:0]
+		for b := range beam {
+			next = m.ways(next, f, &beam[b], b, i)
+		}
+		steps := m.stepsLeft(f, i+1)
+		for k := range next {
+			used := beam[next[k].from].used
+			if l := next[k].line; l >= 0 {
+				used |= 1 << l
+			}
+			next[k].owed = next[k].cost + f.owed(used, steps)
+		}
+		slices.SortStableFunc(next, func(a, b chosen) int {
 			switch {
-			case x < y:
+			case a.owed < b.owed:
 				return -1
-			case x > y:
+			case a.owed > b.owed:
 				return 1
 			}
 			return 0
 		})
-		beam = next[:min(len(next), beamWidth)]
+		was := beam
+		beam = make([]partial, 0, beamWidth)
+		for _, c := range next[:min(len(next), beamWidth)] {
+			beam = append(beam, m.goOn(was[c.from], c, i))
+		}
 	}
 	clear(m.own)
 	return beam[0].tie
 }
 
-// with is the partial with one more step tied.
-func (b partial) with(step, line int, o own, cost float64) partial {
-	n := partial{tie: append(slices.Clone(b.tie), line), used: b.used, last: b.last, own: b.own, cost: b.cost + cost}
-	if line >= 0 {
-		n.used = slices.Clone(b.used)
-		n.used[line] = true
-		n.own = slices.Clone(b.own)
-		n.own[step] = o
-		n.last = max(n.last, line)
+// ways adds the ways to go on from a partial with step i.
+func (m *sheet) ways(next []chosen, f free, b *partial, index, i int) []chosen {
+	last := i == len(m.p.Steps)-1
+	hidden := costHidden
+	if last {
+		hidden = costNotAnswer
 	}
-	return n
+	next = append(next, chosen{from: index, line: -1, cost: b.cost + hidden})
+	copy(m.own, b.own)
+	v := m.look(i)
+	for l := range f.readings {
+		if b.used>>l&1 == 1 || len(f.readings[l]) == 0 || f.fixed[l] >= 0 && f.fixed[l] != i {
+			continue
+		}
+		j, ok := m.best(v, f.readings[l], false)
+		if !ok || j.num.raw && j.verdict != WrongUnit && f.fixed[l] != i {
+			continue
+		}
+		c := chosen{from: index, line: l, j: j, cost: b.cost + j.cost()}
+		if j.num.turned {
+			c.cost += costOtherUnit
+		}
+		if l < b.last {
+			c.cost += costOutOfOrder
+		}
+		if f.fixed[l] == i {
+			c.cost -= costUntied
+		}
+		if last && l != len(f.readings)-1 {
+			c.cost += costNotLast
+		}
+		next = append(next, c)
+	}
+	return next
+}
+
+// goOn is the partial with one more step tied.
+func (m *sheet) goOn(b partial, c chosen, step int) partial {
+	b.tie, b.cost = append(slices.Clone(b.tie), c.line), c.cost
+	if c.line < 0 {
+		return b
+	}
+	copy(m.own, b.own)
+	m.keep(step, c.j)
+	b.own = slices.Clone(m.own)
+	b.used |= 1 << c.line
+	b.last = max(b.last, c.line)
+	return b
+}
+
+// stepsLeft counts by unit the steps from the given one on that a line of
+// that unit may answer.
+func (m *sheet) stepsLeft(f free, from int) []int {
+	steps := make([]int, len(f.units))
+	for k, u := range f.units {
+		for i := from; i < len(m.p.Steps); i++ {
+			if !u.hasUnit || m.p.Steps[i].Unit.Dim == u.unit.Dim {
+				steps[k]++
+			}
+		}
+	}
+	return steps
 }
 
 // owed is what the lines cost that no step is left for, by their unit.
-func (m *sheet) owed(b partial, from int, readings [][]reading) float64 {
+func (f *free) owed(used uint64, steps []int) float64 {
 	owed := 0
-	counted := make([]bool, len(readings))
-	for l, r := range readings {
-		if b.used[l] || counted[l] || len(r) == 0 {
-			continue
-		}
-		lines, steps := 0, 0
-		for k := l; k < len(readings); k++ {
-			if !b.used[k] && len(readings[k]) > 0 && sameKind(readings[k][0], r[0]) {
-				counted[k] = true
+	for k := range f.units {
+		lines := 0
+		for l := range f.kind {
+			if f.kind[l] == k && used>>l&1 == 0 {
 				lines++
 			}
 		}
-		for _, s := range m.p.Steps[from:] {
-			if !r[0].hasUnit || s.Unit.Dim == r[0].unit.Dim {
-				steps++
-			}
-		}
-		owed += max(0, lines-steps)
+		owed += max(0, lines-steps[k])
 	}
 	return costUntied * float64(owed)
-}
-
-func sameKind(a, b reading) bool {
-	return a.hasUnit == b.hasUnit && a.unit.Dim == b.unit.Dim
 }
 
 // labelled is the step that a line's own words name; -1 where they name none.

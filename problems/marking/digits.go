@@ -2,6 +2,7 @@ package marking
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"riserwork/solver/unit"
@@ -9,34 +10,24 @@ import (
 
 // digits finds a right number whose point, sign or digits were written down
 // wrongly.
-func (m *sheet) digits(i int, hidden []int, n number, j *judgement) bool {
-	s := &m.p.Steps[i]
+func (m *sheet) digits(v *view, n number, j *judgement) bool {
+	s := &m.p.Steps[v.step]
 	if n.hasExpr || n.v == 0 || s.Whole && math.Abs(n.v) < 10 || len(s.Choices) > 0 {
 		return false
 	}
-	right := m.rightFromOwn(i)
 	for k := -3; k <= 3; k++ {
-		if k == 0 {
-			continue
-		}
-		f := math.Pow(10, float64(k))
-		if math.Abs(n.v/f-right) <= math.Max(n.half/f, s.Coarse(right))*1.0001 {
+		f := math.Pow10(k)
+		if k != 0 && math.Abs(n.v/f-v.right) <= math.Max(n.half/f, s.Coarse(v.right))*1.0001 {
 			j.verdict = PowerOfTen
 			return true
 		}
 	}
-	if math.Abs(n.v+right) <= math.Max(n.half, s.Coarse(right))*1.0001 {
+	if math.Abs(n.v+v.right) <= math.Max(n.half, s.Coarse(v.right))*1.0001 {
 		j.verdict = Sign
 		return true
 	}
 	for _, swapped := range transposed(n.digits) {
-		h := math.Min(n.half, s.Coarse(n.v))
-		found := false
-		m.predict(i, len(hidden) > 0, nil, func(x float64, _ int) bool {
-			found = math.Abs(x-swapped) <= math.Max(h, n.half)*1.0001
-			return !found
-		})
-		if found {
+		if slices.ContainsFunc(v.rights, func(x float64) bool { return math.Abs(x-swapped) <= n.half*1.0001 }) {
 			j.verdict = Transposed
 			return true
 		}
@@ -72,49 +63,45 @@ func digit(c byte) bool { return c >= '0' && c <= '9' }
 
 // wrongGiven finds another number of the problem taken in place of one of the
 // step's own: the floor height of the ground floor for that of the others.
-func (m *sheet) wrongGiven(i int, hidden []int, n number, at, within float64, j *judgement) bool {
-	if len(hidden) > 0 && !n.hasExpr {
+func (m *sheet) wrongGiven(v *view, r *reach, j *judgement) bool {
+	s := &m.p.Steps[v.step]
+	if len(v.hidden) > 0 && !r.hasExpr || s.Whole {
 		return false
 	}
-	s := &m.p.Steps[i]
-	type fit struct{ of, taken int }
-	var fits []fit
-	var values []float64
-	env := make([]float64, m.p.Slots())
+	env := m.env
+	copy(env, m.envOf(v, 0))
+	fits, values := 0, []float64(nil)
 	for _, need := range s.Needs {
-		if need < len(m.p.Told) && m.p.Told[need].Constant {
+		if m.constant(need) {
 			continue
 		}
-		for other := range m.p.StepSlot(i) {
-			if other == need || other < len(m.p.Told) && m.p.Told[other].Constant || m.p.SlotUnit(other).Dim != m.p.SlotUnit(need).Dim {
+		own := env[need]
+		for other := range m.p.StepSlot(v.step) {
+			if other == need || m.constant(other) || m.p.SlotUnit(other).Dim != m.p.SlotUnit(need).Dim {
 				continue
 			}
-			m.fill(env, 0, true, plain, i, nil)
 			env[need] = env[other]
-			v := s.Bound.Eval(env)
-			if math.IsNaN(v) || s.Whole {
-				continue
+			if x := s.Bound.Eval(env); !math.IsNaN(x) {
+				values = append(values, x)
+				if r.fits(x) {
+					if fits++; fits == 1 {
+						j.given = [2]int{need, other}
+					}
+				}
 			}
-			values = append(values, v)
-			if math.Abs(v-at) <= within+1e-9*math.Abs(v) {
-				fits = append(fits, fit{need, other})
-			}
+			env[need] = own
 		}
 	}
-	if len(fits) == 0 || len(fits) > 2 || !n.hasExpr && m.chance(i, values, n) > lambdaGiven {
+	if fits == 0 || fits > 2 {
 		return false
 	}
-	j.verdict, j.given = WrongGiven, [2]int{fits[0].of, fits[0].taken}
+	m.spans = m.spans[:0]
+	m.addSpans(v, values, r.number)
+	if !r.hasExpr && union(m.spans)/windowWidth > lambdaGiven {
+		return false
+	}
+	j.verdict = WrongGiven
 	return true
 }
 
-// chance is lambda for a list of values.
-func (m *sheet) chance(i int, values []float64, n number) float64 {
-	c := math.Abs(m.rightFromOwn(i))
-	if c == 0 || math.IsNaN(c) {
-		return 1
-	}
-	h := math.Min(n.half, m.p.Steps[i].Coarse(n.v))
-	spans := spansAround(values, h, c)
-	return union(spans) / math.Log(9)
-}
+func (m *sheet) constant(slot int) bool { return slot < len(m.p.Told) && m.p.Told[slot].Constant }

@@ -10,7 +10,7 @@ import (
 // explain writes the verdict and its words into the finding.
 func (m *sheet) explain(f *Finding, j judgement) {
 	f.Verdict = j.verdict
-	f.working = j.isExpr
+	f.working = j.num.hasExpr
 	f.impossible = m.impossible(f.Step, f.Value) && j.verdict == FollowThrough
 	for k := range j.slips {
 		for _, w := range j.slips[k].wrongs {
@@ -139,9 +139,8 @@ func (m *sheet) notReadable(i int, why string) string {
 }
 
 // untied is the finding of line l, which answers no step.
-func (m *sheet) untied(text string, tie []int, l int) Finding {
+func (m *sheet) untied(text string, readings []reading, why string, tie []int, l int) Finding {
 	f := Finding{Text: text, Step: -1, Verdict: NotTied, Value: math.NaN()}
-	readings, why := readLine(m.p, text)
 	if len(readings) == 0 {
 		f.Verdict = NotReadable
 		f.Says = "This line could not be read: " + why + "."
@@ -166,7 +165,7 @@ func (m *sheet) replaced(readings []reading, tie []int, l int) int {
 		if k <= l || !m.own[i].sound {
 			continue
 		}
-		if j, ok := m.best(i, readings, true); ok && !j.num.raw && !j.verdict.Good() && j.verdict != NotRecognised && j.verdict != PossibleSlip {
+		if j, ok := m.best(m.look(i), readings, true); ok && !j.num.raw && !j.verdict.Good() && j.verdict != NotRecognised && j.verdict != PossibleSlip {
 			return i
 		}
 	}
@@ -179,8 +178,8 @@ func (m *sheet) again(readings []reading) int {
 		if !m.own[i].written || !m.own[i].sound {
 			continue
 		}
-		for _, r := range readings {
-			for _, n := range m.numbers(r, &m.p.Steps[i]) {
+		for k := range readings {
+			for _, n := range m.numbers(nil, &readings[k], i) {
 				if !n.raw && !n.hasExpr && math.Abs(n.v-m.own[i].v) <= math.Max(n.half, m.own[i].half)+1e-9*math.Abs(n.v) {
 					return i
 				}

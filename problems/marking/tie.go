@@ -21,7 +21,8 @@ func Blanks(p *problems.Problem, blanks []string) Result {
 		if i < len(blanks) {
 			text = blanks[i]
 		}
-		findings[i] = m.line(i, text)
+		readings, why := readLine(p, text)
+		findings[i] = m.line(i, text, readings, why)
 	}
 	return m.result(findings, findings)
 }
@@ -53,7 +54,8 @@ func (r *Result) recognised() int {
 func route(p *problems.Problem, lines []string) Result {
 	m := newSheet(p)
 	texts, of := joined(lines[:min(len(lines), maxLines)])
-	tie := m.adopt(m.tie(texts), texts)
+	f := m.read(texts)
+	tie := m.adopt(m.tie(f), f)
 	byStep := make([]Finding, len(p.Steps))
 	found := make([]Finding, len(texts))
 	for l := range found {
@@ -62,13 +64,13 @@ func route(p *problems.Problem, lines []string) Result {
 	for i := range p.Steps {
 		byStep[i] = Finding{Step: i, Verdict: Empty, Value: math.NaN()}
 		if l := tie[i]; l >= 0 {
-			byStep[i] = m.line(i, texts[l])
+			byStep[i] = m.line(i, texts[l], f.readings[l], f.why[l])
 			found[l] = byStep[i]
 		}
 	}
 	for l, text := range texts {
 		if found[l].Step < 0 {
-			found[l] = m.untied(text, tie, l)
+			found[l] = m.untied(text, f.readings[l], f.why[l], tie, l)
 		}
 	}
 	byLine := make([]Finding, len(lines))
@@ -86,26 +88,32 @@ func route(p *problems.Problem, lines []string) Result {
 // adopt ties lines that no step took to steps that have none, where the line
 // is a known fault there: a misplaced point, a slip that a later right line
 // did not follow from.
-func (m *sheet) adopt(tie []int, texts []string) []int {
-	used := make([]bool, len(texts))
-	for i, l := range tie {
+func (m *sheet) adopt(tie []int, f free) []int {
+	var used uint64
+	for _, l := range tie {
 		if l >= 0 {
-			used[l] = true
-			m.line(i, texts[l])
+			used |= 1 << l
 		}
 	}
-	for l, t := range texts {
-		if used[l] {
+	if used == 1<<len(f.readings)-1 {
+		return tie
+	}
+	for i, l := range tie {
+		if l < 0 {
 			continue
 		}
-		readings, _ := readLine(m.p, t)
+		if j, ok := m.best(m.look(i), f.readings[l], true); ok {
+			m.keep(i, j)
+		}
+	}
+	for l, readings := range f.readings {
 		for i := range tie {
-			if tie[i] >= 0 || len(readings) == 0 {
+			if used>>l&1 == 1 || tie[i] >= 0 || len(readings) == 0 {
 				continue
 			}
-			if j, ok := m.best(i, readings, true); ok && !j.num.raw && j.verdict.fault() {
+			if j, ok := m.best(m.look(i), readings, true); ok && !j.num.raw && j.verdict.fault() {
 				tie[i] = l
-				break
+				used |= 1 << l
 			}
 		}
 	}
@@ -129,13 +137,12 @@ func joined(lines []string) (texts []string, of []int) {
 }
 
 // line judges a text as the answer of step i and keeps its number.
-func (m *sheet) line(i int, text string) Finding {
+func (m *sheet) line(i int, text string, readings []reading, why string) Finding {
 	f := Finding{Text: text, Step: i, Verdict: Empty, Value: math.NaN()}
 	if strings.TrimSpace(text) == "" {
 		return f
 	}
-	readings, why := readLine(m.p, text)
-	best, found := m.best(i, readings, true)
+	best, found := m.best(m.look(i), readings, true)
 	if !found {
 		f.Verdict, f.Says = NotReadable, m.notReadable(i, why)
 		return f
@@ -148,15 +155,14 @@ func (m *sheet) line(i int, text string) Finding {
 }
 
 // best is the kindest judgement over every way a line may be read.
-func (m *sheet) best(i int, readings []reading, full bool) (judgement, bool) {
-	var best judgement
-	found := false
-	for _, r := range readings {
-		for _, n := range m.numbers(r, &m.p.Steps[i]) {
+func (m *sheet) best(v *view, readings []reading, full bool) (best judgement, found bool) {
+	var room [4]number
+	for k := range readings {
+		for _, n := range m.numbers(room[:0], &readings[k], v.step) {
 			if math.IsNaN(n.v) || math.IsInf(n.v, 0) {
 				continue
 			}
-			j := m.judge(i, n, full)
+			j := m.judge(v, n, full)
 			j.unit()
 			if !found || j.cost() < best.cost() {
 				best, found = j, true
@@ -205,38 +211,4 @@ func costOf(v Verdict) float64 {
 		return 1.15
 	}
 	return 1.2
-}
-
-// keep makes the number the learner's own for the steps that follow.
-func (m *sheet) keep(i int, j judgement) {
-	s := &m.p.Steps[i]
-	sound, _ := m.soundBefore(i)
-	o := own{v: j.num.v, half: math.Min(j.num.half, s.Coarse(j.num.v)), exact: make([]float64, len(m.variants))}
-	if j.num.turned {
-		o.half += 5e-4 * math.Abs(j.num.v)
-	}
-	switch j.verdict {
-	case Right, RoundedEarly, UnitMissing, WrongUnit:
-		o.sound = sound
-	case NotFollowing:
-		o.sound = true
-	}
-	var swaps []swap
-	if len(j.slips) > 0 && j.verdict != NotFollowing {
-		swaps = j.slips[0].swaps
-	}
-	env := make([]float64, m.p.Slots())
-	bound := boundOf(s.Bound, i, swaps)
-	round := math.Max(2*o.half, s.Coarse(o.v))
-	for v := range m.variants {
-		o.exact[v] = o.v
-		for _, asWritten := range [2]bool{true, false} {
-			m.fill(env, v, asWritten, plain, i, swaps)
-			if x := bound.Eval(env); math.Abs(x-o.v) <= round {
-				o.exact[v] = x
-			}
-		}
-	}
-	o.written = true
-	m.own[i] = o
 }

@@ -25,18 +25,30 @@ type sheet struct {
 	own      []own
 	chain    []formula.Interval // of right working, three figures a line
 	truth    []formula.Interval // by step: right value as anybody may have rounded it
-	scratch  []float64
+	slipsOf  [][]hypothesis     // by step: its slips, one each
+	families bool               // a slip of the problem is a belief on several lines
+
+	view  view // of one step, made by look
+	env   []float64
+	spans []formula.Interval
 }
 
 // maxVariants bounds the combinations of constants that are tried.
 const maxVariants = 36
 
 func newSheet(p *problems.Problem) *sheet {
-	m := &sheet{p: p, own: make([]own, len(p.Steps)), scratch: make([]float64, p.Slots())}
+	m := &sheet{p: p, own: make([]own, len(p.Steps)), env: make([]float64, p.Slots())}
 	m.addVariants()
 	m.chain = p.ChainBand(problems.Figures)
+	m.truth = make([]formula.Interval, len(p.Steps))
+	m.slipsOf = make([][]hypothesis, len(p.Steps))
 	for i := range p.Steps {
-		m.truth = append(m.truth, formula.Hull(m.chain[p.StepSlot(i)], p.OneStepBand(i)))
+		m.truth[i] = formula.Hull(m.chain[p.StepSlot(i)], p.OneStepBand(i))
+		for k := range p.Steps[i].Wrongs {
+			w := &p.Steps[i].Wrongs[k]
+			m.slipsOf[i] = append(m.slipsOf[i], one(i, w))
+			m.families = m.families || w.Family != ""
+		}
 	}
 	return m
 }
@@ -68,23 +80,6 @@ func (m *sheet) addVariants() {
 	}
 }
 
-// ownEnv is what is told and the learner's own numbers, hidden steps worked
-// out from them.
-func (m *sheet) ownEnv() []float64 {
-	env := make([]float64, m.p.Slots())
-	m.fill(env, 0, true, plain, len(m.p.Steps), nil)
-	return env
-}
-
-func (m *sheet) ownIntervals() []formula.Interval {
-	env := m.ownEnv()
-	out := make([]formula.Interval, len(env))
-	for i, v := range env {
-		out[i] = formula.Interval{Lo: v, Hi: v}
-	}
-	return out
-}
-
 // style is how the learner may have rounded a step that is not written.
 type style uint8
 
@@ -97,41 +92,25 @@ const (
 )
 
 func (t style) apply(s *problems.Step, v float64) float64 {
-	switch h := problems.Figures(s, v); {
-	case t == plain || h == 0:
+	if t == plain {
 		return v
-	case t == threeFigures:
-		return math.Round(v/(2*h)) * 2 * h
+	}
+	h := problems.Figures(s, v)
+	switch {
+	case h == 0:
+		return v
 	case t == cutOff:
 		return math.Trunc(v/(2*h)+math.Copysign(1e-9, v)) * 2 * h
-	default:
-		h = s.Coarse(v)
-		return math.Round(v/(2*h)) * 2 * h
+	case t == wholeUnits:
+		h = max(h, s.Least/2)
 	}
+	return math.Round(v/(2*h)) * 2 * h
 }
 
 // swap puts the formula of a slip in the place of a step's rule.
 type swap struct {
 	step  int
 	bound *formula.Bound
-}
-
-// fill works the steps before end out into env: the learner's own numbers
-// where they stand, as written or unrounded, else the rule or the slip.
-func (m *sheet) fill(env []float64, variant int, asWritten bool, t style, end int, swaps []swap) {
-	copy(env, m.variants[variant])
-	for j := 0; j < end; j++ {
-		slot := m.p.StepSlot(j)
-		if o := &m.own[j]; o.written {
-			env[slot] = o.v
-			if !asWritten {
-				env[slot] = o.exact[variant]
-			}
-			continue
-		}
-		s := &m.p.Steps[j]
-		env[slot] = t.apply(s, boundOf(s.Bound, j, swaps).Eval(env))
-	}
 }
 
 func boundOf(rule *formula.Bound, step int, swaps []swap) *formula.Bound {
@@ -143,116 +122,61 @@ func boundOf(rule *formula.Bound, step int, swaps []swap) *formula.Bound {
 	return rule
 }
 
-// predict calls f with every value that step i may have under a hypothesis:
-// over the constants, the carrying of rounded numbers and the rounding of
-// steps done in the head. It stops when f is false.
-func (m *sheet) predict(i int, hidden bool, swaps []swap, f func(v float64, variant int) bool) {
-	env := m.scratch
-	last := styles
-	if !hidden {
-		last = plain + 1
-	}
-	bound := boundOf(m.p.Steps[i].Bound, i, swaps)
-	for variant := range m.variants {
-		if m.coarse[variant] {
+// fill works the steps before end out into env: the learner's own numbers
+// where they stand, as written or unrounded, else the rule or the slip.
+func (m *sheet) fill(env []float64, w world, end int, swaps []swap) {
+	copy(env, m.variants[w.variant])
+	for j := 0; j < end; j++ {
+		slot := m.p.StepSlot(j)
+		if o := &m.own[j]; o.written {
+			env[slot] = o.v
+			if w.unrounded {
+				env[slot] = o.exact[w.variant]
+			}
 			continue
 		}
-		for _, asWritten := range [2]bool{true, false} {
-			for t := plain; t < last; t++ {
-				m.fill(env, variant, asWritten, t, i, swaps)
-				if v := bound.Eval(env); !math.IsNaN(v) && !f(v, variant) {
-					return
-				}
-			}
-			if !m.anyWritten(i) {
-				break
-			}
-		}
+		s := &m.p.Steps[j]
+		env[slot] = w.style.apply(s, boundOf(s.Bound, j, swaps).Eval(env))
 	}
 }
 
-func (m *sheet) anyWritten(end int) bool {
-	for j := range m.own[:end] {
-		if m.own[j].written {
-			return true
-		}
-	}
-	return false
+// ownEnv is what is told and the learner's own numbers, hidden steps worked
+// out from them.
+func (m *sheet) ownEnv() []float64 {
+	env := make([]float64, m.p.Slots())
+	m.fill(env, world{}, len(m.p.Steps), nil)
+	return env
 }
 
-// hiddenBefore lists the unwritten steps that step i rests on.
-func (m *sheet) hiddenBefore(i int) []int {
-	need := make([]bool, i)
-	var mark func(step int)
-	mark = func(step int) {
-		for _, slot := range m.p.Steps[step].Needs {
-			if j := slot - len(m.p.Told); j >= 0 && j < i && !need[j] && !m.own[j].written {
-				need[j] = true
-				mark(j)
+// keep makes the number that line j gave the learner's own, for the steps
+// that follow. The view is that of its step.
+func (m *sheet) keep(i int, j judgement) {
+	s := &m.p.Steps[i]
+	o := own{v: j.num.v, half: math.Min(j.num.half, s.Coarse(j.num.v)), exact: make([]float64, len(m.variants))}
+	if j.num.turned {
+		o.half += turnedHalf * math.Abs(j.num.v)
+	}
+	switch j.verdict {
+	case Right, RoundedEarly, UnitMissing, WrongUnit:
+		o.sound = j.sound
+	case NotFollowing:
+		o.sound = true
+	}
+	var swaps []swap
+	if len(j.slips) > 0 && j.verdict != NotFollowing {
+		swaps = j.slips[0].swaps
+	}
+	bound := boundOf(s.Bound, i, swaps)
+	round := math.Max(2*o.half, s.Coarse(o.v))
+	for v := range m.variants {
+		o.exact[v] = o.v
+		for _, unrounded := range [2]bool{false, true} {
+			m.fill(m.env, world{variant: v, unrounded: unrounded}, i, swaps)
+			if x := bound.Eval(m.env); math.Abs(x-o.v) <= round {
+				o.exact[v] = x
 			}
 		}
 	}
-	mark(i)
-	var out []int
-	for j, n := range need {
-		if n {
-			out = append(out, j)
-		}
-	}
-	return out
-}
-
-// soundBefore reports whether every number that step i rests on is right, and
-// else which is the last that is not.
-func (m *sheet) soundBefore(i int) (bool, int) {
-	seen := make([]bool, i+1)
-	bad := -1
-	var visit func(step int)
-	visit = func(step int) {
-		for _, slot := range m.p.Steps[step].Needs {
-			j := slot - len(m.p.Told)
-			if j < 0 || seen[j] {
-				continue
-			}
-			seen[j] = true
-			if m.own[j].written {
-				if !m.own[j].sound {
-					bad = max(bad, j)
-				}
-				continue
-			}
-			visit(j)
-		}
-	}
-	visit(i)
-	return bad < 0, bad
-}
-
-// ownBands are the values of step i that its rule gives from the learner's
-// own numbers, by variant of the constants.
-func (m *sheet) ownBands(i int) []formula.Interval {
-	env := make([]formula.Interval, m.p.Slots())
-	out := make([]formula.Interval, len(m.variants))
-	for v, told := range m.variants {
-		for k, c := range told {
-			env[k] = formula.Interval{Lo: c, Hi: c}
-		}
-		for j := 0; j < i; j++ {
-			env[m.p.StepSlot(j)] = m.ownBand(j, v, env)
-		}
-		out[v] = m.p.Steps[i].Bound.Interval(env)
-	}
-	return out
-}
-
-func (m *sheet) ownBand(j, variant int, env []formula.Interval) formula.Interval {
-	if o := &m.own[j]; o.written {
-		return formula.Hull(formula.Around(o.v, o.half), formula.Around(o.exact[variant], 0))
-	}
-	s := &m.p.Steps[j]
-	b := s.Bound.Interval(env)
-	h := math.Max(s.Coarse(b.Lo), s.Coarse(b.Hi))
-	third := 2 * math.Max(problems.Figures(s, b.Lo), problems.Figures(s, b.Hi))
-	h = math.Max(h, third)
-	return formula.Interval{Lo: b.Lo - h, Hi: b.Hi + h}
+	o.written = true
+	m.own[i] = o
 }

@@ -1,0 +1,150 @@
+package marking
+
+import (
+	"math"
+	"strings"
+
+	"riserwork/problems"
+	"riserwork/solver/formula"
+	"riserwork/solver/unit"
+)
+
+// number is a reading turned to the unit of a step.
+type number struct {
+	v, half  float64 // the value written
+	e, eHalf float64 // the value of the expression, where there is one
+	hasExpr  bool
+	figures  int
+	digits   string
+	turned   bool // it was written in another unit of the same kind
+	raw      bool // its unit does not fit the step: the bare number is taken
+	noUnit   bool // no unit stands by it and one is needed
+}
+
+// numbers adds the ways in which a reading may answer step i: in its own
+// unit, and as a bare number where that unit does not fit.
+func (m *sheet) numbers(out []number, r *reading, i int) []number {
+	s := &m.p.Steps[i]
+	if r.word != "" || len(s.Choices) > 0 {
+		return choice(out, r, s)
+	}
+	n := number{v: r.value, half: r.half, figures: r.figures, digits: r.digits}
+	m.addExpr(&n, r)
+	if !r.written {
+		if !n.hasExpr {
+			return out
+		}
+		n.v, n.half, n.figures = n.e, 0, 9
+	}
+	if !r.hasUnit {
+		n.noUnit = s.Unit.Name != "" && s.Unit.Name != "%"
+		return m.withUnits(out, n, r, s)
+	}
+	from, to := r.unit, s.Unit
+	if to.Zero != unit.Scale {
+		from = from.Difference()
+	}
+	if from.Dim == to.Dim && zeroFits(from, to) {
+		if from.Factor == to.Factor && from.Offset == to.Offset {
+			return m.withUnits(out, n, r, s)
+		}
+		out = append(out, n.turn(from, to))
+	}
+	n.raw = true
+	return append(out, n)
+}
+
+// zeroFits reports whether a pressure or temperature written from one zero
+// may answer a step that counts from another: plain psi may stand for both.
+func zeroFits(from, to unit.Unit) bool {
+	return from.Zero == to.Zero || from.Zero == unit.Plain || to.Zero == unit.Plain && from.Zero != unit.Absolute
+}
+
+// turn converts the number and its half from one unit to another.
+func (n number) turn(from, to unit.Unit) number {
+	from.Zero, to.Zero = unit.Plain, unit.Plain
+	scale := math.Abs(from.Factor / to.Factor)
+	n.v, n.half = from.Convert(n.v, to), n.half*scale
+	if n.hasExpr {
+		n.e, n.eHalf = from.Convert(n.e, to), n.eHalf*scale
+	}
+	n.turned, n.digits = true, ""
+	return n
+}
+
+// addExpr works out the line's expression over what is told and the
+// learner's own numbers.
+func (m *sheet) addExpr(n *number, r *reading) {
+	if r.expr == nil {
+		return
+	}
+	if r.named {
+		*r = r.valued(m.p, m.ownEnv())
+	}
+	n.e, n.eHalf, n.hasExpr = r.e, r.eHalf, !math.IsNaN(r.e)
+}
+
+// valued is the reading with its expression worked out over the numbers of
+// env.
+func (r reading) valued(p *problems.Problem, env []float64) reading {
+	r.e, r.withUnits = math.NaN(), false
+	b, err := r.expr.Bind(p.Slot)
+	if err != nil {
+		return r
+	}
+	exact := make([]formula.Interval, len(env))
+	for i, v := range env {
+		exact[i] = formula.Around(v, 0)
+	}
+	span := b.Span(exact)
+	if math.IsInf(span.Lo, 0) || math.IsInf(span.Hi, 0) || math.IsNaN(span.Lo) || math.IsNaN(span.Hi) {
+		return r
+	}
+	r.e, r.eHalf = b.Eval(env), span.Width()/2
+	q, err := r.expr.Check(func(name string) (unit.Quantity, bool) {
+		i := p.Slot(name)
+		if i < 0 {
+			return unit.Quantity{}, false
+		}
+		return p.SlotUnit(i).Of(env[i]), true
+	})
+	r.quantity, r.withUnits = q, err == nil && !q.Unit.IsNumber()
+	return r
+}
+
+// withUnits adds the number, and the reading of an expression whose numbers
+// bear units of another system: 428 kPa - 9.81 kPa/m x 29.3 m answers a step
+// in psi.
+func (m *sheet) withUnits(out []number, n number, r *reading, s *problems.Step) []number {
+	q := r.quantity
+	if !r.withUnits || q.Unit.Dim != s.Unit.Dim || (q.Unit.Zero == unit.Scale) != (s.Unit.Zero == unit.Scale) {
+		return append(out, n)
+	}
+	e := s.Unit.FromSI(q.SI())
+	if math.IsNaN(e) || math.Abs(e-n.e) <= nearly*math.Abs(e) {
+		if !r.written {
+			n.noUnit = false
+		}
+		return append(out, n)
+	}
+	t := n
+	t.e, t.eHalf, t.turned = e, turnedHalf*math.Abs(e), true
+	if !r.written {
+		t.v, t.noUnit = e, false
+	}
+	return append(out, n, t)
+}
+
+// choice reads the word of a decision; a bare 0 or 1 is not one.
+func choice(out []number, r *reading, s *problems.Step) []number {
+	word := r.word
+	if word == "" {
+		word = strings.TrimSpace(r.label)
+	}
+	for i, c := range s.Choices {
+		if word != "" && strings.EqualFold(c, word) {
+			return append(out, number{v: float64(i), figures: 9})
+		}
+	}
+	return out
+}
