@@ -236,3 +236,30 @@ func TestTheMixGoesOnToAnotherSkill(t *testing.T) {
 	p.WaitTrue(`new URLSearchParams(location.search).get("skill") !== "floor-pressure"`)
 	assert.Equal(t, 1, p.problem().Skill.Chapter)
 }
+
+// Every problem must fit on a phone, with the keys up and with every line
+// marked wrong.
+func TestEverySkillFits(t *testing.T) {
+	p := New(t, Phone)
+	p.Open("/")
+	p.arrive("start")
+	for _, skill := range skills.All() {
+		for _, house := range []string{"units=us&code=shop", "units=mixed&code=npc"} {
+			Eval[bool](p, `goappNav("/work?skill=`+skill.ID+`&seed=5&`+house+`") ?? true`)
+			p.WaitText("h1", skill.Title)
+			p.WaitTrue(`location.search.includes("skill=` + skill.ID + `&") && !document.querySelector("#result") && document.querySelector(".line")`)
+			p.Fits()
+			Eval[bool](p, `(() => { for (const e of document.querySelectorAll("input.box")) { e.value = "987654321.5 psi"; e.dispatchEvent(new Event("input")); } return true; })()`)
+			p.Click(`.pad [aria-label="put the keys away"]`)
+			p.Click("#foot-mark")
+			p.WaitFor("#result")
+			p.Fits()
+			p.Click("#foot-line")
+			p.WaitTrue(`document.querySelector(".pad") || document.activeElement.matches(".choice")`)
+			p.Fits()
+			if t.Failed() {
+				require.FailNow(t, skill.ID+" does not fit, "+house)
+			}
+		}
+	}
+}

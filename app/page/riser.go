@@ -10,9 +10,6 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-// zoneChapter is the chapter whose answers the zones of a building give away.
-const zoneChapter = 5
-
 // drawn is the riser diagram of a problem; nil where it has no building.
 // Solved, it also shows what was asked.
 func drawn(p *problems.Problem, solved bool) *draw.Scene {
@@ -23,7 +20,7 @@ func drawn(p *problems.Problem, solved bool) *draw.Scene {
 	opt := draw.Options{
 		System:         p.House.System,
 		Solved:         solved,
-		HideZones:      p.Skill.Chapter == zoneChapter,
+		HideZones:      a.Whole,
 		HideElevations: a.Measure.Name == measure.Height.Name,
 		HideDepth:      a.Measure.Name == measure.Height.Name,
 		Notes:          street(p),

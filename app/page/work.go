@@ -125,7 +125,8 @@ func (w *work) onFocus(ctx app.Context, e app.Event) { w.at = indexOf(ctx.JSSrc(
 
 func (w *work) onInput(ctx app.Context, e app.Event) {
 	el := ctx.JSSrc()
-	w.write(ctx, indexOf(el), el.Get("value").String())
+	w.at = indexOf(el)
+	w.write(ctx, w.at, el.Get("value").String())
 }
 
 // write is a change of line i, from whichever keyboard.

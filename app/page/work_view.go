@@ -134,12 +134,10 @@ func (w *work) ways() []app.UI {
 
 func (w *work) onCompare(ctx app.Context, e app.Event) { w.compare = !w.compare }
 
-// background is why the rule holds, and where it comes from.
+// background is where the rule comes from and, once the sheet was marked,
+// why it holds.
 func (w *work) background() app.UI {
 	p := w.bench.p
-	if !w.bench.sheet.Marked {
-		return app.Div().Class("background").Hidden(true)
-	}
 	var sources []app.UI
 	for _, s := range p.Skill.Sources {
 		sources = append(sources, app.Li().Body(
@@ -148,8 +146,11 @@ func (w *work) background() app.UI {
 		))
 	}
 	return app.Div().Class("background").Body(
-		app.Details().Body(app.Summary().Text("Why the rule holds"), app.P().Text(p.Fill(p.Skill.Holds, p.Env()))),
 		app.Details().Body(app.Summary().Text("Sources"), app.Ul().Body(sources...)),
+		app.If(w.bench.sheet.Marked, app.Details().Body(
+			app.Summary().Text("Why the rule holds"),
+			app.P().Text(p.Fill(p.Skill.Holds, p.Env())),
+		)),
 	)
 }
 
