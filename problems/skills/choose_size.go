@@ -122,7 +122,7 @@ func drawChooseSize(s *building.Sheet) {
 		}
 	}
 	fit := bySpeed
-	if len(fit) == 0 || len(byFriction) > 0 && s.Chance(0.5) {
+	if len(fit) == 0 || len(byFriction) > 0 && s.Chance(0.7) { // the hottest water leaves none
 		fit = byFriction
 	}
 	d, _ := pick(s, fit)

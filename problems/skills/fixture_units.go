@@ -117,7 +117,8 @@ var _ = add(problems.Skill{
 })
 
 // washroom is a set of three kinds of fixtures as one kind of building has it,
-// named as a table of fixture units names them.
+// named as a table of fixture units names them. Private ones count lavatories
+// over the water closets, and bathtubs under them.
 type washroom struct {
 	code             string // the profile; empty: all but npc and upc
 	building         string
@@ -135,13 +136,13 @@ type washroom struct {
 // washrooms are common practice, no source; the units are of the tables.
 var washrooms = []washroom{
 	{"", "an apartment building", []solver.Use{solver.Apartment}, solver.Private, "Water closet", "flush tank", "Lavatory", "Bathtub",
-		"lavatories", "bathtubs", "a lavatory", "a bathtub", []int{8, 10, 12}, []int{9, 11, 14}, []int{6, 8, 10}, solver.Public},
+		"lavatories", "bathtubs", "a lavatory", "a bathtub", []int{8, 10, 12}, []int{1, 2, 3}, []int{1, 2, 3}, solver.Public},
 	{"", "an office building", []solver.Use{solver.Office}, solver.Public, "Water closet", "flushometer valve", "Lavatory", "Service sink",
 		"lavatories", "service sinks", "a lavatory", "a service sink", []int{6, 7, 8, 10}, []int{4, 5, 6, 8}, []int{2, 3}, solver.Private},
 	{"", "a student residence", []solver.Use{solver.Residence}, solver.Public, "Water closet", "flushometer valve", "Lavatory", "Shower head",
 		"lavatories", "showers", "a lavatory", "a shower", []int{6, 8}, []int{8, 10}, []int{5, 6, 7}, solver.Private},
 	{"npc", "an apartment building", []solver.Use{solver.Apartment}, solver.Private, "Water closet, 6 L per flush or less, flush tank", "flush tank", "Lavatory, 8.3 L/min or less", "Bathtub with or without shower head",
-		"lavatories", "bathtubs", "a lavatory", "a bathtub", []int{8, 10, 12}, []int{9, 11, 14}, []int{6, 8, 10}, solver.Public},
+		"lavatories", "bathtubs", "a lavatory", "a bathtub", []int{8, 10, 12}, []int{1, 2, 3}, []int{1, 2, 3}, solver.Public},
 	{"upc", "an office building", []solver.Use{solver.Office}, solver.Public, "Water closet 1.6 gpf", "gravity tank", "Mop or service sink", "Lavatory",
 		"service sinks", "lavatories", "a service sink", "a lavatory", []int{6, 7, 8, 10}, []int{2, 3}, []int{4, 5, 6, 8}, solver.Private},
 }
@@ -175,6 +176,9 @@ func drawFixtureUnits(s *building.Sheet) {
 	closets, _ := pick(s, r.closetNo)
 	sinks, _ := pick(s, r.secNo)
 	others, _ := pick(s, r.thirdNo)
+	if r.use == solver.Private { // some suites have a second lavatory, some only a shower
+		sinks, others = closets+sinks, closets-others
+	}
 	bottom := s.Int(2, 3)
 	s.Name("building", r.building)
 	s.Name("closet_control", plainControl(r.control))

@@ -46,12 +46,18 @@ var _ = add(problems.Skill{
 					Next:    "Name the material before you take its C.",
 				},
 				{
-					ID:      "square-of-the-bore",
+					ID: "square-of-the-bore", Only: problems.OnlyUS,
 					Formula: "hazen x (flow / flow_base / c_factor)^1.852 / (bore / bore_base)^2",
-					Metric:  "gamma x hazen x (flow / flow_base / c_factor)^1.852 / (bore / bore_base)^2",
 					Did:     "You put the square of the bore under the line.",
 					Why:     "The square belongs to the velocity. For the same flow a narrower pipe has faster water and more wall to it, and friction falls with the power 4.87.",
 					Next:    "Velocity: square. Friction: nearly the fifth power. Keep the two formulas apart.",
+				},
+				{
+					ID: "litres-for-cubic-metres", Only: problems.OnlySI,
+					Formula: "gamma x hazen x (flow / c_factor)^1.852 / (bore / bore_base)^4.87",
+					Did:     "You put in {flow} as it stands.",
+					Why:     "In SI the formula counts in cubic metres a second. A litre is a thousandth of one, and the power makes the error some hundred thousand times.",
+					Next:    "Turn litres a second and millimetres into cubic metres and metres before the first key is pressed.",
 				},
 				{
 					ID:      "power-of-flow-left-out",

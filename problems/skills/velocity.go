@@ -89,8 +89,10 @@ var _ = add(problems.Skill{
 
 // drawWater draws two waters, tells the limits of both and returns them: that
 // of the water in the pipe, and the other.
-func drawWater(s *building.Sheet) (right, other float64) {
-	a := s.Int(0, 2)
+func drawWater(s *building.Sheet) (right, other float64) { return tellWater(s, s.Int(0, 2)) }
+
+// tellWater is drawWater for a given water in the pipe.
+func tellWater(s *building.Sheet, a int) (right, other float64) {
 	b := (a + s.Int(1, 2)) % 3
 	water := solver.VelocityLimits
 	right, other = water[a].In(s.System), water[b].In(s.System)
@@ -152,11 +154,11 @@ var _ = add(problems.Skill{
 	},
 	Holds: "At a given speed a pipe carries what its opening lets through, and the opening goes with the square of the bore. Pipe of 2 in and more is mostly held by the speed limit, smaller pipe by friction.",
 	Cautions: []string{
-		fastWater,
+		fastWater, scald,
 	},
 	Sources: []problems.Source{
 		speedSource, tubeSource,
-		{Says: "Shower head 2.0 gpm (7.6 L/min), hose 5 gpm (19 L/min): common practice, no source", Confidence: solver.Practice},
+		{Says: "Hose 5 gpm (19 L/min), commercial dishwasher 1.5 to 7 gpm, hot share of a shower: common practice, no source", Confidence: solver.Practice},
 	},
 	Draw: drawCapacity,
 	Solve: func(w problems.World) float64 {
@@ -165,24 +167,37 @@ var _ = add(problems.Skill{
 	},
 })
 
+// outletRow is a row of like outlets, with what each takes.
+type outletRow struct {
+	many, one string
+	us, si    []float64
+}
+
+// capacityRows are outlets of cold water, of hot, and of the hottest, in the order of
+// the velocity limits. Common practice, no source.
+var capacityRows = [3]outletRow{
+	{"wash-down hoses", "hose", []float64{4, 5, 6}, []float64{0.25, 0.3, 0.4}},
+	{"shower valves", "shower valve", []float64{1, 1.25, 1.5}, []float64{0.06, 0.08, 0.09}},
+	{"commercial dishwashers", "dishwasher", []float64{4, 5, 6, 7}, []float64{0.25, 0.3, 0.4}},
+}
+
 func drawCapacity(s *building.Sheet) {
 	suppliedTower(s, building.Plan{Min: 3, Max: 12})
-	right, _ := drawWater(s)
-	names, each := [2]string{"shower heads", "shower head"}, s.Pick([]float64{1.5, 1.75, 2, 2.5}, []float64{0.09, 0.11, 0.13, 0.16})
-	if s.Chance(0.4) {
-		names, each = [2]string{"wash-down hoses", "hose"}, s.Pick([]float64{4, 5, 6}, []float64{0.25, 0.3, 0.4})
-	}
+	water := s.Int(0, 2)
+	row := capacityRows[water]
+	right, _ := tellWater(s, water)
+	each := s.Pick(row.us, row.si)
 	of, _ := pick(s, []solver.TubeType{solver.TypeK, solver.TypeL, solver.TypeL, solver.TypeM})
 	var fit []pipeSize
 	for _, p := range tubeSizes(s, of) {
 		n := right / speedOf(s, each, p.bore)
-		if part := building.Fraction(n, 1); n > 2 && n < 30 && part > 0.2 && part < 0.8 && n*0.012 < math.Min(part, 1-part) {
+		if part := building.Fraction(n, 1); n > 2 && n < 40 && part > 0.2 && part < 0.8 && n*0.012 < math.Min(part, 1-part) {
 			fit = append(fit, p)
 		}
 	}
 	p, _ := pick(s, fit)
-	s.Name("outlet_name", names[0])
-	s.Name("one_outlet", names[1])
+	s.Name("outlet_name", row.many)
+	s.Name("one_outlet", row.one)
 	s.Name("tube_type", string(rune(of)))
 	s.Name("size", p.words)
 	s.Set("bore", p.bore)
