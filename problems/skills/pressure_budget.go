@@ -96,36 +96,35 @@ var _ = add(problems.Skill{
 	},
 })
 
-// drawBudget draws what is left first, then the street pressure that leaves
-// it: a reading of the gauge to one unit.
+// drawBudget draws low buildings until the street can feed one: then a reading
+// of the gauge that leaves something for friction, and that keeps the lowest
+// outlet under the static limit at night.
 func drawBudget(s *building.Sheet) {
-	t := s.Tower(building.Plan{Min: 3, Max: 8})
 	least := keepAtTop(s)
-	meter, backflow := s.Meter(), s.Backflow(s.Chance(0.5))
-	for meter == backflow {
-		meter = s.Meter()
-	}
-	type found struct {
-		street, height float64
-	}
-	var fit []found
-	for n := 3; n <= t.Storeys; n++ {
-		height := t.Up(n) + s.Shower() - s.UpValve()
-		for _, street := range gaugeReadings(s) {
+	swing := s.PickPlate([]float64{5, 8}, []float64{35, 50})
+	most := onPlate(s, s.Most()) - swing - s.PickPlate([]float64{2}, []float64{15})
+	readings := upTo(s.PickPlate([]float64{45}, []float64{310}), most, s.PickPlate([]float64{1}, []float64{10}))
+	var height, meter, backflow float64
+	var fit []float64
+	for tries := 0; tries < 30 && len(fit) == 0; tries++ {
+		t := s.Tower(building.Plan{Min: 3, Max: 6})
+		height = t.Up(t.Storeys) + s.Shower() - s.UpValve()
+		meter, backflow = s.Meter(), s.Backflow(s.Chance(0.5))
+		for _, street := range readings {
 			left := street - plateHead(s, height) - onPlate(s, meter+backflow+least)
-			if left >= s.PickPlate([]float64{3}, []float64{20}) && left <= s.PickPlate([]float64{20}, []float64{140}) {
-				fit = append(fit, found{street, height})
+			if meter != backflow && left >= s.PickPlate([]float64{3}, []float64{20}) && left <= s.PickPlate([]float64{20}, []float64{140}) {
+				fit = append(fit, street)
 			}
 		}
 	}
-	f, ok := pick(s, fit)
+	street, ok := pick(s, fit)
 	if !ok {
-		f = found{gaugeReadings(s)[0], t.Up(3) + s.Shower() - s.UpValve()}
+		street = readings[len(readings)-1]
 	}
-	s.SetStreet(f.street+s.PickPlate([]float64{5, 8, 10}, []float64{35, 50, 75}), f.street, s.UpValve(), "on the gauge in the meter room")
+	s.SetStreet(street+swing, street, s.UpValve(), "on the gauge in the meter room")
 	s.Name("design_flow", flowText(s, s.Pick([]float64{60, 80, 100, 120}, []float64{4, 5, 6, 8})))
-	s.Set("street", f.street)
-	setHeight(s, "height", f.height)
+	s.Set("street", street)
+	setHeight(s, "height", height)
 	s.Set("meter_loss", meter)
 	s.Set("backflow_loss", backflow)
 	s.Set("least", least)

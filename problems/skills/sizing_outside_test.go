@@ -12,6 +12,7 @@ import (
 
 	"riserwork/problems"
 	"riserwork/problems/skills"
+	"riserwork/solver"
 	"riserwork/solver/unit"
 )
 
@@ -154,6 +155,27 @@ func TestSizingDecisionsFallBothWays(t *testing.T) {
 			}
 			assert.Greater(t, yes, 20, "%s %s", c.skill, house.System)
 			assert.Less(t, yes, 80, "%s %s", c.skill, house.System)
+		}
+	}
+}
+
+// The buildings around the problems of sizing are sound: the solver takes
+// them, and no storey breaks a limit of the code.
+func TestBuildingsAroundSizingAreSound(t *testing.T) {
+	for _, skill := range skills.All() {
+		if skill.Chapter != 3 {
+			continue
+		}
+		for _, house := range houses() {
+			for seed := range uint64(40) {
+				p, err := problems.New(skill, seed, house)
+				require.NoError(t, err)
+				sol, err := solver.Solve(p.Building, solver.Settings{Profile: house.Profile()})
+				require.NoError(t, err, "%s seed %d", skill.ID, seed)
+				for _, b := range sol.Breaches {
+					assert.Less(t, b.Level, p.Building.Ground, "%s %s %s seed %d: %s", skill.ID, house.System, house.Code, seed, b.Says)
+				}
+			}
 		}
 	}
 }
