@@ -51,14 +51,11 @@ func (p *Problem) bare(name string, env []float64) string {
 	if strings.ContainsRune(text, '\'') {
 		return unit.Format(env[i], 4)
 	}
-	if i < len(p.Told) {
-		return strings.TrimSuffix(text, "\u00a0"+p.Told[i].Unit.Name)
-	}
-	s := p.Steps[i-len(p.Told)]
-	if len(s.Choices) > 0 {
+	if s := i - len(p.Told); s >= 0 && len(p.Steps[s].Choices) > 0 {
 		return text
 	}
-	return strings.TrimSuffix(text, "\u00a0"+s.Unit.Name)
+	text = strings.TrimSuffix(text, p.SlotUnit(i).Name)
+	return strings.TrimSuffix(text, "\u00a0")
 }
 
 // Hint is help with step i in three goes: which line, which rule, the line

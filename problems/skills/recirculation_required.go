@@ -99,7 +99,7 @@ var _ = add(problems.Skill{
 		},
 		{
 			Name: "required", Says: "recirculation or heat tracing", Measure: measure.Answer, Choices: []string{"not required", "required"},
-			Formula: "(by_length > 0) or (by_storeys > 0)",
+			Formula: "by_length or by_storeys",
 			Why:     "The two conditions are joined by \"or\": one alone is enough.",
 			Slips: []problems.Slip{{
 				ID: "both-asked", Formula: "0 / abs(by_length - by_storeys)",
