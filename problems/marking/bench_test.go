@@ -2,14 +2,18 @@ package marking_test
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
+	"os"
 	"slices"
 	"testing"
+	"text/tabwriter"
 	"time"
 
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/problems/marking"
+	"riserwork/problems/skills"
 	"riserwork/solver/unit/measure"
 )
 
@@ -41,56 +45,123 @@ func long() *problems.Skill {
 	return s
 }
 
-func sheets(b *testing.B, l learner, slip bool) ([]*problems.Problem, [][]string) {
+// timed is a way of marking the long problem whose time is measured.
+type timed struct {
+	name string
+	learner
+	slips, free bool
+}
+
+var timedWays = []timed{
+	{"blanks, right", learner{write: figures(3)}, false, false},
+	{"blanks, two slips", learner{write: figures(3)}, true, false},
+	{"answer only, two slips", learner{write: figures(4), lines: last}, true, false},
+	{"every second line, two slips", learner{write: figures(4), lines: second}, true, false},
+	{"free lines, right", learner{write: figures(3)}, false, true},
+	{"free lines, two slips", learner{write: figures(3)}, true, true},
+	{"free expressions, two slips", learner{write: figures(3), expr: numbersIn}, true, true},
+}
+
+// sheet is a marking to be timed, and how many lines it has.
+type sheet struct {
+	mark  func()
+	lines int
+}
+
+func (w timed) sheets(b *testing.B, seeds int) []sheet {
 	b.Helper()
-	var ps []*problems.Problem
-	var lines [][]string
-	for seed := range uint64(60) {
+	var out []sheet
+	for seed := range uint64(seeds) {
 		p, err := problems.WithGivens(long(), seed, problems.Defaults, nil)
 		if err != nil {
 			b.Fatal(err)
 		}
+		l := w.learner
 		l.rng = rand.New(rand.NewPCG(seed, 9))
 		var slips map[int]*problems.Wrong
-		if slip {
+		if w.slips {
 			slips = map[int]*problems.Wrong{3: &p.Steps[3].Wrongs[1], 7: &p.Steps[7].Wrongs[0]}
 		}
-		ps, lines = append(ps, p), append(lines, l.work(p, slips))
+		blanks := l.work(p, slips)
+		lines, _ := freeText(blanks)
+		s := sheet{func() { marking.Blanks(p, blanks) }, len(lines)}
+		if w.free {
+			s.mark = func() { marking.Lines(p, lines) }
+		}
+		out = append(out, s)
 	}
-	return ps, lines
+	return out
 }
 
-// BenchmarkTwelveSteps reports how long one sheet of a twelve-step problem
-// with thirty slips takes to mark, median and 99th of a hundred.
+// BenchmarkTwelveSteps marks whole sheets of a twelve-step problem with
+// thirty slips.
 func BenchmarkTwelveSteps(b *testing.B) {
-	for _, c := range []struct {
-		name string
-		l    learner
-		slip bool
-		free bool
-	}{
-		{"blanks, right", learner{write: figures(3)}, false, false},
-		{"blanks, two slips", learner{write: figures(3)}, true, false},
-		{"answer only, two slips", learner{write: figures(4), only: true}, true, false},
-		{"free lines, two slips", learner{write: figures(3)}, true, true},
-	} {
-		b.Run(c.name, func(b *testing.B) {
-			ps, lines := sheets(b, c.l, c.slip)
-			var times []time.Duration
+	for _, w := range timedWays {
+		b.Run(w.name, func(b *testing.B) {
+			sheets := w.sheets(b, 60)
 			for i := 0; b.Loop(); i++ {
-				k := i % len(ps)
-				start := time.Now()
-				if c.free {
-					text, _ := freeText(lines[k])
-					marking.Lines(ps[k], text)
-				} else {
-					marking.Blanks(ps[k], lines[k])
-				}
-				times = append(times, time.Since(start))
+				sheets[i%len(sheets)].mark()
 			}
-			slices.Sort(times)
-			b.ReportMetric(float64(times[len(times)/2].Microseconds()), "median-µs")
-			b.ReportMetric(float64(times[len(times)*99/100].Microseconds()), "p99-µs")
 		})
 	}
+}
+
+// printTimes prints how long the long problem takes to mark. Each sheet
+// counts with the quickest of five runs, so that other work of the machine
+// does not.
+func printTimes(b *testing.B) {
+	w := tabwriter.NewWriter(os.Stdout, 0, 0, 2, ' ', 0)
+	fmt.Fprintln(w, "\ntime to mark, twelve steps, thirty slips\tsheet, median µs\tsheet, 99 %\tone line, 99 %\taim, one line")
+	for _, way := range timedWays {
+		var whole, line []float64
+		for _, s := range way.sheets(b, 200) {
+			quickest := math.Inf(1)
+			for range 5 {
+				start := time.Now()
+				s.mark()
+				quickest = min(quickest, float64(time.Since(start).Nanoseconds())/1e3)
+			}
+			whole, line = append(whole, quickest), append(line, quickest/float64(s.lines))
+		}
+		slices.Sort(whole)
+		slices.Sort(line)
+		n := len(whole)
+		fmt.Fprintf(w, "%s\t%.0f\t%.0f\t%.0f\tat most 2000\n", way.name, whole[n/2], whole[n*99/100], line[n*99/100])
+	}
+	w.Flush()
+}
+
+// printSkills prints for each skill how many drawn scenarios are rejected and
+// how wide the right answer is accepted, half of it as a share of the answer.
+func printSkills(b *testing.B) {
+	const seeds = 100
+	w := tabwriter.NewWriter(os.Stdout, 0, 0, 2, ' ', tabwriter.AlignRight)
+	fmt.Fprintln(w, "\nskill\tsystem\trejected %\tband median %\tband 90 %\t")
+	for _, s := range skills.All() {
+		for _, h := range houses {
+			drawn := 0
+			var bands []float64
+			for seed := range uint64(seeds) {
+				p, err := problems.New(s, seed, h)
+				if err != nil {
+					b.Fatal(err)
+				}
+				drawn += p.Drawn
+				a := p.Answer()
+				if len(a.Choices) > 0 {
+					continue
+				}
+				band := p.ChainBand((*problems.Step).Coarse)[p.StepSlot(len(p.Steps)-1)]
+				bands = append(bands, 50*band.Width()/a.Value)
+			}
+			rejected := 100 * (1 - float64(seeds)/float64(drawn))
+			if len(bands) == 0 {
+				fmt.Fprintf(w, "%s\t%s\t%.0f\t-\t-\t\n", s.ID, h.System, rejected)
+				continue
+			}
+			slices.Sort(bands)
+			fmt.Fprintf(w, "%s\t%s\t%.0f\t%.1f\t%.1f\t\n", s.ID, h.System, rejected, bands[len(bands)/2], bands[len(bands)*9/10])
+		}
+	}
+	w.Flush()
 }

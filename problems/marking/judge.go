@@ -2,6 +2,7 @@ package marking
 
 import (
 	"math"
+	"slices"
 
 	"riserwork/problems"
 )
@@ -38,15 +39,21 @@ type reach struct {
 }
 
 func (n number) reach(s *problems.Step) reach {
-	r := reach{number: n, sensible: math.Min(n.half, s.Coarse(n.v))}
-	if n.turned {
-		r.sensible += turnedHalf * math.Abs(n.v)
-	}
+	r := reach{number: n, sensible: n.sensible(s)}
 	r.at, r.within = n.v, r.sensible
 	if n.hasExpr {
 		r.at, r.within = n.e, n.eHalf+nearly*math.Abs(n.e)
 	}
 	return r
+}
+
+// sensible is half of a sensible rounding of the number: digits count no
+// further than to that of its unit.
+func (n number) sensible(s *problems.Step) float64 {
+	if n.turned {
+		return math.Min(n.half, n.coarse) + turnedHalf*math.Abs(n.v)
+	}
+	return math.Min(n.half, s.Coarse(n.v))
 }
 
 // fits reports whether x is the number, to the figures written.
@@ -59,11 +66,15 @@ func (m *sheet) judge(v *view, n number, full bool) judgement {
 	j := judgement{num: n, right: v.right, sound: v.sound, after: v.after}
 	switch {
 	case m.accepted(v, &r, false, &j):
+	case v.roundsTo(n):
+		j.verdict = RoundedEarly
 	case m.slips(v, &r, &j):
 	case m.accepted(v, &r, true, &j):
 	case !n.hasExpr && n.figures < 3 && m.inBand(v, n.v, n.half+nearly*math.Abs(n.v), false):
 		j.verdict = RoundedEarly
 	case full && (m.digits(v, n, &j) || m.wrongGiven(v, &r, &j) || m.pairs(v, &r, &j)):
+	case m.twoFigures(v, n):
+		j.verdict = RoundedEarly
 	default:
 		j.verdict = NotRecognised
 	}
@@ -120,6 +131,24 @@ func (m *sheet) accepted(v *view, r *reach, coarse bool, j *judgement) bool {
 		j.verdict = Right
 	}
 	return true
+}
+
+// roundsTo reports a number of one or two figures that is the right value,
+// rounded to them: what a slip might give as well is not held against it.
+func (v *view) roundsTo(n number) bool {
+	return !n.hasExpr && n.figures < 3 && slices.ContainsFunc(v.rights, func(x float64) bool {
+		return math.Abs(x-n.v) <= n.half*1.0001
+	})
+}
+
+// twoFigures reports a right value rounded to two figures and written with
+// noughts behind: 290 for 285.
+func (m *sheet) twoFigures(v *view, n number) bool {
+	if n.hasExpr || n.turned || n.v == 0 || m.p.Steps[v.step].Whole {
+		return false
+	}
+	place := math.Pow10(int(math.Floor(math.Log10(math.Abs(n.v)))) - 1)
+	return math.Mod(n.v, place) == 0 && m.inBand(v, n.v, place/2*1.0001, false)
 }
 
 // impossible reports a value that no building can have: below zero where the

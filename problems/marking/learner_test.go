@@ -3,7 +3,7 @@ package marking_test
 import (
 	"math"
 	"math/rand/v2"
-	"strconv"
+	"regexp"
 	"strings"
 
 	"riserwork/problems"
@@ -15,57 +15,128 @@ import (
 // knows nothing.
 type learner struct {
 	rng       *rand.Rand
-	write     func(l *learner, s *problems.Step, v float64) (text string, value float64)
-	unrounded bool // carries the unrounded number on, as a calculator's memory does
-	variant   bool // takes another rounding of each constant
-	other     bool // writes in the other system's unit
-	comma     bool // writes a decimal comma
-	merge     int  // writes every merge-th line and the answer; 1: all
-	only      bool // writes the answer only
-	expr      bool // writes the line out with numbers put in
+	write     writer
+	hidden    writer // rounds the steps done in the head; nil: none
+	unrounded bool   // carries the unrounded number on, as a calculator's memory does
+	variant   bool   // takes another rounding of each constant
+	unit      func(l *learner, u unit.Unit) unit.Unit
+	marks     func(text string) string // writes the number's marks in another way
+	lines     func(l *learner, step int) bool
+	expr      func(l *learner, p *problems.Problem, s sum) string
+	noTotal   bool // leaves the total of an expression out
+	words     bool // puts words before and after
 }
 
-// work writes one line a step; skipped steps are empty. Slips go in the place
-// of rules by step.
+// sum is a line of arithmetic with the learner's numbers.
+type sum struct {
+	problems.Step
+	env  []float64
+	text []string // by slot: what stands for a step done in the head; else empty
+}
+
+// Which lines are written, beside the last.
+
+func second(_ *learner, step int) bool { return step%2 == 1 }
+func random(l *learner, _ int) bool    { return l.rng.IntN(2) == 0 }
+func last(*learner, int) bool          { return false }
+
+// work writes one line a step; skipped steps are empty, and so are all after
+// one that has no value. Slips go in the place of rules by step; swapped
+// numbers in the place of what comes out.
 func (l *learner) work(p *problems.Problem, slips map[int]*problems.Wrong) []string {
+	return l.workWith(p, slips, nil)
+}
+
+func (l *learner) workWith(p *problems.Problem, slips map[int]*problems.Wrong, swapped map[int]float64) []string {
 	lines := make([]string, len(p.Steps))
+	env, exact := l.told(p), l.told(p)
+	copy(exact, env)
+	texts := make([]string, p.Slots())
+	for i := range p.Steps {
+		s := sum{p.Steps[i], env, texts}
+		if w := slips[i]; w != nil {
+			s.Bound, s.Expr = w.Bound, w.Expr
+		}
+		v := s.Bound.Eval(env)
+		if l.unrounded {
+			v = s.Bound.Eval(exact)
+		}
+		if x, ok := swapped[i]; ok {
+			v = x
+		}
+		if !sayable(&p.Steps[i], v) {
+			return lines
+		}
+		slot := p.StepSlot(i)
+		exact[slot] = v
+		if l.lines != nil && i < len(p.Steps)-1 && !l.lines(l, i) {
+			env[slot] = v
+			if l.hidden != nil && !s.Whole && len(s.Choices) == 0 {
+				_, env[slot] = l.hidden(l, &p.Steps[i], v)
+			}
+			texts[slot] = "(" + numbersIn(l, p, s) + ")"
+			continue
+		}
+		text, value := l.put(&p.Steps[i], v)
+		lines[i] = l.line(p, s, i, text)
+		env[slot] = value
+		if l.unrounded {
+			env[slot] = v
+		}
+	}
+	return lines
+}
+
+// told are the numbers of the problem, constants as the learner was taught.
+func (l *learner) told(p *problems.Problem) []float64 {
 	env := make([]float64, p.Slots())
-	exact := make([]float64, p.Slots())
 	for i, t := range p.Told {
 		env[i] = t.Value
 		if n := len(t.Accept); t.Constant && l.variant && n > 0 {
 			env[i] = t.Accept[l.rng.IntN(n)]
 		}
-		exact[i] = env[i]
 	}
-	for i := range p.Steps {
-		s := &p.Steps[i]
-		bound, expr := s.Bound, s.Expr
-		if w := slips[i]; w != nil {
-			bound, expr = w.Bound, w.Expr
-		}
-		v := bound.Eval(env)
-		if l.unrounded {
-			v = bound.Eval(exact)
-		}
-		exact[p.StepSlot(i)] = v
-		written := i == len(p.Steps)-1 || !l.only && (l.merge < 2 || i%l.merge == l.merge-1)
-		if !written {
-			env[p.StepSlot(i)] = v
-			continue
-		}
-		text, value := l.put(s, v)
-		if l.expr && len(s.Choices) == 0 {
-			numbers := expr.Numbers(func(name string) string { return number(env[p.Slot(name)]) })
-			text = numbers + " = " + text
-		}
-		lines[i] = text
-		env[p.StepSlot(i)] = value
-		if l.unrounded {
-			env[p.StepSlot(i)] = v
+	return env
+}
+
+// sayable reports a value that can be written as the result of a step.
+func sayable(s *problems.Step, v float64) bool {
+	if len(s.Choices) > 0 {
+		return v >= 0 && int(v) < len(s.Choices)
+	}
+	return !math.IsNaN(v) && !math.IsInf(v, 0) && math.Abs(v) < 1e12
+}
+
+// line puts the expression and the words round a result.
+func (l *learner) line(p *problems.Problem, s sum, i int, text string) string {
+	expr := ""
+	if l.expr != nil && len(s.Choices) == 0 {
+		expr = l.expr(l, p, s)
+	}
+	switch {
+	case expr == "":
+	case l.noTotal:
+		text = expr
+	default:
+		text = expr + " = " + text
+	}
+	if !l.words || len(s.Choices) > 0 {
+		return text
+	}
+	says := p.Fill(s.Says, p.Env())
+	switch l.rng.IntN(5) {
+	case 0:
+		return says + ": " + text
+	case 1:
+		return says + " = " + text
+	case 2:
+		return s.Name + " = " + text
+	case 3:
+		if expr == "" {
+			return "so " + text + " here"
 		}
 	}
-	return lines
+	return "therefore " + text
 }
 
 // put writes value v of a step with its unit, and says what it then is.
@@ -76,93 +147,44 @@ func (l *learner) put(s *problems.Step, v float64) (string, float64) {
 	if s.Whole {
 		return strings.TrimSpace(number(v) + " " + s.Unit.Name), v
 	}
-	u := s.Unit
-	if l.other {
-		u = otherUnit(u)
-	}
-	conv := u.FromSI(s.Unit.SI(v))
 	step := *s
-	step.Unit = u
-	text, value := l.write(l, &step, conv)
-	if l.comma {
-		text = strings.Replace(text, ".", ",", 1)
+	if l.unit != nil {
+		step.Unit = l.unit(l, s.Unit)
 	}
-	return strings.TrimSpace(text + " " + u.Name), s.Unit.FromSI(u.SI(value))
+	text, value := l.write(l, &step, step.Unit.FromSI(s.Unit.SI(v)))
+	if l.marks != nil {
+		text = l.marks(text)
+	}
+	return strings.TrimSpace(text + " " + step.Unit.Name), s.Unit.FromSI(step.Unit.SI(value))
 }
 
-func number(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+// Ways to write the expression of a line.
 
-// others pairs the units of the two systems.
-var others = [][2]string{
-	{"psi", "kPa"}, {"ft", "m"}, {"gpm", "L/s"}, {"US gal", "L"}, {"Btu/h", "kW"}, {"Btu", "kJ"}, {"gph", "L/h"}, {"in", "mm"},
+// calls are functions that are looked up and not written.
+var calls = regexp.MustCompile(`[a-z_]{2,}\(`)
+var builtIn = regexp.MustCompile(`(sqrt|roundup|rounddown|round|min|max|abs|sin|cos)\(`)
+
+func written(text string) string {
+	if calls.MatchString(builtIn.ReplaceAllString(text, "(")) {
+		return ""
+	}
+	return text
 }
 
-func otherUnit(u unit.Unit) unit.Unit {
-	for _, o := range others {
-		for k := range o {
-			if o[k] == u.Name {
-				if v, err := unit.Parse(o[1-k]); err == nil {
-					return v
-				}
-			}
+func numbersIn(_ *learner, p *problems.Problem, s sum) string {
+	return written(s.Expr.Numbers(func(name string) string {
+		if text := s.text[p.Slot(name)]; text != "" {
+			return text
 		}
-	}
-	return u
+		return number(s.env[p.Slot(name)])
+	}))
 }
 
-// Ways to write a number.
-
-func full(_ *learner, _ *problems.Step, v float64) (string, float64) {
-	return strconv.FormatFloat(v, 'f', places(v, 9), 64), v
+func unitsIn(_ *learner, p *problems.Problem, s sum) string {
+	return written(s.Expr.Numbers(func(name string) string {
+		i := p.Slot(name)
+		return strings.TrimSpace(number(s.env[i]) + " " + p.SlotUnit(i).Name)
+	}))
 }
 
-func figures(n int) func(*learner, *problems.Step, float64) (string, float64) {
-	return func(_ *learner, s *problems.Step, v float64) (string, float64) {
-		return round(v, max(n, s.Figures))
-	}
-}
-
-// whole writes the whole psi, kPa, foot or degree that a gauge or tape gives
-// where that moves the value by 2 % or less, else three figures.
-func whole(_ *learner, s *problems.Step, v float64) (string, float64) {
-	if r := math.Round(v); s.Least > 0 && math.Abs(r-v) <= 0.02*math.Abs(v) && math.Abs(v) < 1000 {
-		return number(r), r
-	}
-	return round(v, max(3, s.Figures))
-}
-
-// everyWhole writes the whole unit of the gauge or tape at every size.
-func everyWhole(_ *learner, s *problems.Step, v float64) (string, float64) {
-	if s.Least > 0 {
-		r := math.Round(v/s.Least) * s.Least
-		return number(r), r
-	}
-	return round(v, max(3, s.Figures))
-}
-
-// cut writes three figures, cut off and not rounded.
-func cut(_ *learner, s *problems.Step, v float64) (string, float64) {
-	p := math.Pow(10, float64(places(v, max(3, s.Figures))))
-	c := math.Trunc(v*p+math.Copysign(1e-9, v)) / p
-	return strconv.FormatFloat(c, 'f', max(0, places(v, max(3, s.Figures))), 64), c
-}
-
-func mixed(l *learner, s *problems.Step, v float64) (string, float64) {
-	ways := []func(*learner, *problems.Step, float64) (string, float64){full, figures(3), figures(4), whole}
-	return ways[l.rng.IntN(len(ways))](l, s, v)
-}
-
-// places is the decimals that show n figures of v; negative left of the point.
-func places(v float64, n int) int {
-	if v == 0 {
-		return n
-	}
-	return n - 1 - int(math.Floor(math.Log10(math.Abs(v))))
-}
-
-func round(v float64, n int) (string, float64) {
-	d := places(v, n)
-	p := math.Pow(10, float64(d))
-	r := math.Round(v*p) / p
-	return strconv.FormatFloat(r, 'f', max(0, d), 64), r
-}
+func namesIn(_ *learner, _ *problems.Problem, s sum) string { return written(s.Expr.Text()) }

@@ -16,9 +16,10 @@ type number struct {
 	hasExpr  bool
 	figures  int
 	digits   string
-	turned   bool // it was written in another unit of the same kind
-	raw      bool // its unit does not fit the step: the bare number is taken
-	noUnit   bool // no unit stands by it and one is needed
+	turned   bool    // it was written in another unit of the same kind
+	coarse   float64 // turned: half of a sensible rounding in that unit
+	raw      bool    // its unit does not fit the step: the bare number is taken
+	noUnit   bool    // no unit stands by it and one is needed
 }
 
 // numbers adds the ways in which a reading may answer step i: in its own
@@ -64,12 +65,30 @@ func zeroFits(from, to unit.Unit) bool {
 func (n number) turn(from, to unit.Unit) number {
 	from.Zero, to.Zero = unit.Plain, unit.Plain
 	scale := math.Abs(from.Factor / to.Factor)
+	n.coarse = max(thirdHalf(n.v), wholeHalf(from)) * scale
 	n.v, n.half = from.Convert(n.v, to), n.half*scale
 	if n.hasExpr {
 		n.e, n.eHalf = from.Convert(n.e, to), n.eHalf*scale
 	}
 	n.turned, n.digits = true, ""
 	return n
+}
+
+// thirdHalf is half of the third figure of v.
+func thirdHalf(v float64) float64 {
+	if v == 0 {
+		return 0
+	}
+	return math.Pow10(int(math.Floor(math.Log10(math.Abs(v))))-2) / 2
+}
+
+// wholeHalf is half of what a gauge or tape in the unit is read to.
+func wholeHalf(u unit.Unit) float64 {
+	switch u.Name {
+	case "psi", "psia", "kPa", "kPa abs", "ft", "°F", "°C":
+		return 0.5
+	}
+	return 0
 }
 
 // addExpr works out the line's expression over what is told and the

@@ -148,14 +148,11 @@ func (m *sheet) ownEnv() []float64 {
 	return env
 }
 
-// keep makes the number that line j gave the learner's own, for the steps
-// that follow. The view is that of its step.
+// keep makes the number that was judged the learner's own of step i, for the
+// steps that follow.
 func (m *sheet) keep(i int, j judgement) {
 	s := &m.p.Steps[i]
-	o := own{v: j.num.v, half: math.Min(j.num.half, s.Coarse(j.num.v)), exact: make([]float64, len(m.variants))}
-	if j.num.turned {
-		o.half += turnedHalf * math.Abs(j.num.v)
-	}
+	o := own{v: j.num.v, half: j.num.sensible(s), exact: make([]float64, len(m.variants))}
 	switch j.verdict {
 	case Right, RoundedEarly, UnitMissing, WrongUnit:
 		o.sound = j.sound
@@ -168,6 +165,9 @@ func (m *sheet) keep(i int, j judgement) {
 	}
 	bound := boundOf(s.Bound, i, swaps)
 	round := math.Max(2*o.half, s.Coarse(o.v))
+	if j.verdict == RoundedEarly {
+		round = math.Inf(1)
+	}
 	for v := range m.variants {
 		o.exact[v] = o.v
 		for _, unrounded := range [2]bool{false, true} {
