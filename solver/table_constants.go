@@ -154,4 +154,49 @@ var Constants = []Constant{
 		US: Taught{"in", []string{"1"}, nil},
 		SI: Taught{"mm", []string{"1000"}, nil},
 	},
+	{
+		Name: "water_weight", Says: "weight of one gallon (litre) of water",
+		US: Taught{"lb/US gal", []string{"8.34", "8.33", "8.345", "8.337"}, []string{"8.3"}},
+		SI: Taught{"kg/L", []string{"1"}, nil},
+	},
+	{
+		Name: "million", Says: "parts in a million",
+		US: Taught{"ppm", []string{"1000000"}, nil},
+		SI: Taught{"ppm", []string{"1000000"}, nil},
+	},
+	{
+		Name: "mg_per_gram", Says: "milligrams in one gram",
+		US: Taught{"mg/g", []string{"1000"}, nil},
+		SI: Taught{"mg/g", []string{"1000"}, nil},
+	},
+	{
+		Name: "square_mm", Says: "square millimetres in one square metre",
+		US: Taught{"mm²/m²", []string{"1000000"}, nil},
+		SI: Taught{"mm²/m²", []string{"1000000"}, nil},
+	},
+	{
+		Name: "ma_per_amp", Says: "milliamperes in one ampere",
+		US: Taught{"mA/A", []string{"1000"}, nil},
+		SI: Taught{"mA/A", []string{"1000"}, nil},
+	},
+	{
+		Name: "hours_per_year", Says: "hours in a year",
+		US: Taught{"h/year", []string{"8760"}, nil},
+		SI: Taught{"h/year", []string{"8760"}, nil},
+	},
+	{
+		Name: "power_base", Says: "flow times height that one horsepower (kilowatt) lifts",
+		US: Taught{"gpm·ft/hp", []string{"3960", "3958", "3956"}, []string{"4000"}},
+		SI: Taught{"L·m/(s·kW)", []string{"102", "101.97", "101.9"}, []string{"100"}},
+	},
+	{
+		Name: "pressure_base", Says: "flow times pressure that one horsepower (kilowatt) makes",
+		US: Taught{"gpm·psi/hp", []string{"1714", "1714.3", "1714.29", "1715"}, []string{"1700"}},
+		SI: Taught{"kPa·L/(s·kW)", []string{"1000"}, nil},
+	},
+	{
+		Name: "tank_factor", Says: "gallons in a cubic foot (litres in a cubic metre)",
+		US: Taught{"US gal/ft³", []string{"7.48", "7.481", "7.4805"}, []string{"7.5"}},
+		SI: Taught{"L/m³", []string{"1000"}, nil},
+	},
 }
