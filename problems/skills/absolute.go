@@ -34,7 +34,7 @@ var _ = add(problems.Skill{
 		{
 			Name: "lost", Says: "pressure lost going up to the tank", Measure: measure.Pressure,
 			Formula: "gamma x tank_up",
-			Why:     "The water standing between the gauge and the tank keeps its weight to itself.",
+			Why:     "The water standing between the two weighs on the gauge, not on the tank above it.",
 			Slips: []problems.Slip{{
 				ID: "divided", Formula: "tank_up / gamma",
 				Did:  "You divided {tank_up} by {gamma}.",
