@@ -103,7 +103,7 @@ var _ = add(problems.Skill{
 				{
 					ID: "left-as-it-stood", Formula: "together",
 					Did:  "You gave {got}: the number of the plates with another unit behind it.",
-					Why:  "A horsepower is only three quarters of a kilowatt. Read one for the other and breaker and cable come out wrong by a third.",
+					Why:  "A horsepower is only three quarters of a kilowatt. Read one for the other and breaker and cable come out a third too large or a quarter too small.",
 					Next: "A new unit needs a new number. If it did not change, the line is missing.",
 				},
 			},
