@@ -31,7 +31,7 @@ var _ = add(problems.Skill{
 					ID: "ten-kpa-in-a-bar", Only: problems.OnlySI, Formula: "reading x 10",
 					Did:  "You took 10 kPa for one bar.",
 					Why:  "One bar is 100 kPa. The ten belongs to metres: one bar holds up about 10 m of water.",
-					Next: "A house runs at about 300 to 550 kPa. An answer of two figures would not reach the first floor.",
+					Next: "A house runs at about 300 to 550 kPa. An answer of two figures would not run a shower one floor up.",
 				},
 			},
 		},
