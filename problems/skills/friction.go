@@ -56,7 +56,7 @@ var _ = add(problems.Skill{
 					ID: "litres-for-cubic-metres", Only: problems.OnlySI,
 					Formula: "gamma x hazen x (flow / c_factor)^1.852 / (bore / bore_base)^4.87",
 					Did:     "You put in {flow} as it stands.",
-					Why:     "In SI the formula counts in cubic metres a second. A litre is a thousandth of one, and the power makes the error some hundred thousand times.",
+					Why:     "In SI the formula counts in cubic metres a second. A litre is a thousandth of one, and the power makes the error some hundreds of thousands of times.",
 					Next:    "Turn litres a second and millimetres into cubic metres and metres before the first key is pressed.",
 				},
 				{
