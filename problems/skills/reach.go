@@ -173,7 +173,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 	},
-	Holds: "The street's pressure is spent on four things: devices, friction, height, and what must be left at the outlet. Take off three and the fourth remains. A device's loss belongs to a stated flow; at half the flow it is far less, so the design flow stands beside every loss.",
+	Holds: "The street's pressure is spent on four things: devices, friction, height, and what must be left at the outlet. Take off three and the fourth remains. A device's loss belongs to a stated flow, so the design flow stands beside every loss. A meter loses far less at half the flow; the springs of a backflow preventer take most of theirs at any flow.",
 	Cautions: []string{
 		"Pressure is never saved by a weaker backflow preventer than the hazard asks for, nor by a bypass around it: the hazard survey and the local code choose the device.",
 	},
