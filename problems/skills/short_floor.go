@@ -105,7 +105,7 @@ var _ = add(problems.Skill{
 			},
 		},
 	},
-	Holds: "The reach is a height, and floors are steps in it. A floor is served when its highest outlet lies below the reach. Near the limit a floor height of six inches decides, so heights come from the drawing, not from ten feet a floor. With friction in the riser the limit comes lower still.",
+	Holds: "The reach is a height, and floors are steps in it. A floor is served when its highest outlet lies below the reach. Near the limit six inches more on each floor decide, so heights come from the drawing, not from ten feet a floor. With friction in the riser the limit comes lower still.",
 	Sources: []problems.Source{
 		footSource, topSource, topCode,
 		{Says: "Shower head 6.5 ft (2.0 m) above the floor: common practice, no source", Confidence: solver.Practice},
