@@ -68,7 +68,7 @@ var _ = add(problems.Skill{
 				{
 					ID: "branch-left-out", Formula: "offset + riser",
 					Did:  "You left out the branch.",
-					Why:  "It is the smallest pipe of the run, and foot for foot it loses the most.",
+					Why:  "It is the smallest pipe of the run, and foot for foot it often loses the most.",
 					Next: "The run ends at the outlet, not at the riser.",
 				},
 				{
