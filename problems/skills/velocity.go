@@ -39,7 +39,7 @@ var _ = add(problems.Skill{
 					ID: "not-squared", Formula: "velocity_factor x flow / bore",
 					Did:  "You divided by the bore and did not square it.",
 					Why:  "The opening is an area. Half the bore is a quarter of the opening.",
-					Next: "Try the next size up in your formula: in a pipe of twice the bore the water must run at a quarter of the speed.",
+					Next: "Try twice the bore in your formula: the water must run at a quarter of the speed.",
 				},
 				{
 					ID: "radius-for-bore", Formula: "velocity_factor x flow / (bore / 2)^2",
@@ -130,7 +130,7 @@ var _ = add(problems.Skill{
 					ID: "not-squared", Formula: "limit x bore / velocity_factor",
 					Did:  "You did not square the bore.",
 					Why:  "The opening is an area. Twice the bore carries four times the flow at the same speed.",
-					Next: "Check one size up: from 1 in to 2 in the flow grows fourfold.",
+					Next: "Check with twice the bore: from 1 in to 2 in the flow grows fourfold.",
 				},
 				{
 					ID: "limit-of-the-other-water", Formula: "other_limit x bore^2 / velocity_factor",
