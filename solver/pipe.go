@@ -126,3 +126,9 @@ func SmallestPipe(sizes []Trial, loss unit.Gradient, v unit.Velocity) int {
 	}
 	return -1
 }
+
+// TubeArea is the area in m2 of a circle: the opening of a bore, which is also
+// its content in m3 for each metre.
+func TubeArea(diameter unit.Length) float64 {
+	return math.Pi * float64(diameter) * float64(diameter) / 4
+}
