@@ -74,6 +74,16 @@ type composer struct {
 	depth int
 }
 
+// written counts the units that the name of what was read is written with:
+// two for A·h.
+func (c *composer) written() int {
+	n := 0
+	for _, p := range c.parts {
+		n += 1 + strings.Count(p.unit.Name, "·")
+	}
+	return n
+}
+
 // expression reads "a·b/c·d" from pos and returns its end, or 0. What follows
 // the first slash is all below the line, as the trade writes Btu/h·ft.
 func (c *composer) expression(pos int) int {
@@ -135,7 +145,7 @@ func (c *composer) factor(pos, sign int) int {
 	} else {
 		pos, count = c.hundreds(pos)
 	}
-	if len(c.parts) >= maxParts || pos >= len(c.text) {
+	if c.written() >= maxParts || pos >= len(c.text) {
 		return 0
 	}
 	if c.text[pos] == '(' && pos > 0 && count == 1 {
@@ -155,6 +165,9 @@ func (c *composer) factor(pos, sign int) int {
 	}
 	if row, m := lookUp(u.Name+powerSign(power), Options{}, true); power > 1 && m == len(u.Name+powerSign(power)) {
 		u, power = row, 1
+	}
+	if c.written()+strings.Count(u.Name, "·") >= maxParts {
+		return 0
 	}
 	c.parts = append(c.parts, part{u, sign * power, count})
 	return end
