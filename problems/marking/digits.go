@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"riserwork/problems"
 	"riserwork/solver/unit"
 )
 
@@ -17,7 +18,7 @@ func (m *sheet) digits(v *view, n number, j *judgement) bool {
 	}
 	for k := -3; k <= 3; k++ {
 		f := math.Pow10(k)
-		if k != 0 && math.Abs(n.v/f-v.right) <= math.Max(n.half/f, s.Coarse(v.right))*1.0001 {
+		if k != 0 && math.Abs(n.v/f-v.right) <= max(n.half/f, before(s, n.v/f))*1.0001 {
 			j.verdict = PowerOfTen
 			return true
 		}
@@ -33,6 +34,15 @@ func (m *sheet) digits(v *view, n number, j *judgement) bool {
 		}
 	}
 	return false
+}
+
+// before is half of a sensible rounding of x, the number as it was before the
+// point was moved: the whole unit counts where it is whole.
+func before(s *problems.Step, x float64) float64 {
+	if x == math.Trunc(x) {
+		return s.Coarse(x)
+	}
+	return problems.Figures(s, x)
 }
 
 // transposed are the numbers that a text gives with two neighbouring digits
@@ -68,28 +78,28 @@ func (m *sheet) wrongGiven(v *view, r *reach, j *judgement) bool {
 	if len(v.hidden) > 0 && !r.hasExpr || s.Whole {
 		return false
 	}
-	env := m.env
-	copy(env, m.envOf(v, 0))
 	fits, values := 0, []float64(nil)
 	for _, need := range s.Needs {
 		if m.constant(need) {
 			continue
 		}
-		own := env[need]
 		for other := range m.p.StepSlot(v.step) {
 			if other == need || m.constant(other) || m.p.SlotUnit(other).Dim != m.p.SlotUnit(need).Dim {
 				continue
 			}
-			env[need] = env[other]
-			if x := s.Bound.Eval(env); !math.IsNaN(x) {
-				values = append(values, x)
-				if r.fits(x) {
-					if fits++; fits == 1 {
-						j.given = [2]int{need, other}
-					}
+			from := len(values)
+			for k := range v.worlds {
+				env := m.envOf(v, k)
+				was := env[need]
+				env[need] = env[other]
+				values = append(values, s.Bound.Eval(env))
+				env[need] = was
+			}
+			if slices.ContainsFunc(values[from:], r.fits) {
+				if fits++; fits == 1 {
+					j.given = [2]int{need, other}
 				}
 			}
-			env[need] = own
 		}
 	}
 	if fits == 0 || fits > 2 {

@@ -73,7 +73,7 @@ func (m *sheet) judge(v *view, n number, full bool) judgement {
 	case !n.hasExpr && n.figures < 3 && m.inBand(v, n.v, n.half+nearly*math.Abs(n.v), false):
 		j.verdict = RoundedEarly
 	case full && (m.digits(v, n, &j) || m.wrongGiven(v, &r, &j) || m.pairs(v, &r, &j)):
-	case m.twoFigures(v, n):
+	case m.isTrue(v, &r), m.twoFigures(v, n):
 		j.verdict = RoundedEarly
 	default:
 		j.verdict = NotRecognised

@@ -46,6 +46,19 @@ func TestWorkingAsPeopleWriteIt(t *testing.T) {
 		{"answer only", "20.4 psi", "right", 3},
 		{"other system's unit", "41.6 kPa\n20.4 psi", "wrong-unit right", 5},
 		{"units twice wrong cost one", "96 m\n41.6 kPa\n20.4 kPa", "wrong-unit wrong-unit wrong-unit", 5},
+		{"above vacuum, as it says", "41.6 psi\n35.1 psia", "right right", 6},
+		{"wrong zero", "41.6 psi\n20.4 psia", "right wrong-unit", 5},
+		{"its zero said", "41.6 psi\n20.4 psig", "right right", 6},
+		{"words round a number", "it is about 96 ft up there\nlost 41.6 psi on the way", "right right", 4},
+		{"names instead of numbers", "lost = gamma x height\npressure = street - lost", "right right", 6},
+		{"a label says which line", "pressure lost going up: 20.4 psi", "not-recognised", 0},
+		{"a label with the number of another line", "lost: 96 psi\n20.4 psi", "not-recognised not-following", 1},
+		{"said twice", "41.6 psi\n41.6 psi\n20.4 psi", "right right right", 6},
+		{"two figures", "100 ft\n42 psi\n20 psi", "rounded-early right right", 5},
+		{"two slips on one line", "207 psi", "two-slips", 0},
+		{"two slips in one sum", "62 + 96 / 0.433 = 283.7 psi", "two-slips", 0},
+		{"answer only, one slip", "103.6 psi", "slip", 2},
+		{"answer only, slip in a line done in the head", "23.2 psi", "slip", 2},
 		{"unit missing", "41.6 psi\n20.4", "right unit-missing", 5},
 		{"slip and what follows", "89.5 ft\n38.8 psi\n23.2 psi", "slip follow-through follow-through", 4},
 		{"slip at the end", "96 ft\n41.6 psi\n103.6 psi", "right right slip", 4},
@@ -55,6 +68,8 @@ func TestWorkingAsPeopleWriteIt(t *testing.T) {
 		{"point misplaced", "96 ft\n416 psi\n20.4 psi", "right power-of-ten not-following", 4},
 		{"true numbers again", "96 ft\n222 psi\n20.4 psi", "right slip not-following", 3},
 		{"below zero", "96 ft\n222 psi\n-160 psi", "right slip follow-through", 2},
+		{"sign", "96 ft\n41.6 psi\n-20.4 psi", "right right sign", 5},
+		{"wrong given", "13 ft\n5.63 psi\n56.4 psi", "wrong-given follow-through follow-through", 5},
 		{"nothing known", "96 ft\n77 psi", "right not-recognised", 2},
 		{"not readable", "??\n20.4 psi", "not-readable right", 3},
 	} {
@@ -69,6 +84,51 @@ func TestWorkingAsPeopleWriteIt(t *testing.T) {
 			assert.Equal(t, c.marks, r.Marks, "%s", r.Note)
 		})
 	}
+}
+
+func TestHowALineWasReadIsTold(t *testing.T) {
+	for _, c := range []struct{ line, step, reads string }{
+		{"0.433x96=41.6psi", "pressure lost going up", "0.433 × 96 = 41.6 psi"},
+		{"lost = gamma x height", "pressure lost going up", "gamma × height = 41.6 psi"},
+		{"41.568 psi", "pressure lost going up", "41.568 psi"},
+		{"287 kPa", "pressure lost going up", "41.6 psi"},
+		{"41,6", "pressure lost going up", "41.6 psi"},
+		{"41.6 kPa", "pressure lost going up", "41.6 kPa"},
+		{"1152 in", "height of the shower head above the gauge", "96 ft"},
+	} {
+		f := marking.Lines(shower(t, problems.House{System: unit.US}), []string{c.line}).Lines[0]
+		assert.Equal(t, c.step, f.For, c.line)
+		assert.Equal(t, c.reads, strings.ReplaceAll(f.ReadAs, "\u00a0", " "), c.line)
+	}
+}
+
+// Two slips that give the same number are both offered.
+func TestTwinsAreBothOffered(t *testing.T) {
+	s, ok := skills.ByID("reach-with-losses")
+	require.True(t, ok)
+	p, err := problems.WithGivens(s, 1, problems.House{System: unit.US}, []problems.Own{
+		{Name: "meter_loss", Text: "5 psi"}, {Name: "backflow_loss", Text: "5 psi"}, {Name: "friction", Text: "8 psi"},
+	})
+	require.NoError(t, err)
+	f := marking.Blanks(p, []string{"13 psi"}).Lines[0]
+	require.Equal(t, marking.Slip, f.Verdict)
+	require.Len(t, f.Slips, 2)
+	assert.Contains(t, f.Says, f.Slips[0].Did)
+	assert.Contains(t, f.Says, f.Slips[1].Did)
+}
+
+func TestAnImpossibleNumberIsFlagged(t *testing.T) {
+	r := marking.Lines(shower(t, problems.House{System: unit.US}), []string{"96 ft", "222 psi", "-160 psi"})
+	assert.Contains(t, r.Lines[2].Says, "no building")
+	assert.Equal(t, 1, r.First)
+}
+
+// The second of two slips on a line is told in the number that the first gave.
+func TestTwoSlipsAreToldOneFromTheOther(t *testing.T) {
+	r := marking.Lines(shower(t, problems.House{System: unit.US}), []string{"207 psi"})
+	require.Len(t, r.Lines[0].Slips, 2)
+	assert.Equal(t, "outlet-left-out", r.Lines[0].Slips[0].ID)
+	assert.Contains(t, r.Lines[0].Slips[1].Did, "89.5")
 }
 
 // Wording: the line, what was done in the learner's numbers, why, what next.

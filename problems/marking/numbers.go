@@ -20,6 +20,9 @@ type number struct {
 	coarse   float64 // turned: half of a sensible rounding in that unit
 	raw      bool    // its unit does not fit the step: the bare number is taken
 	noUnit   bool    // no unit stands by it and one is needed
+
+	expr *formula.Expr // as written; nil where there is none
+	unit unit.Unit     // as written; none where the line has none
 }
 
 // numbers adds the ways in which a reading may answer step i: in its own
@@ -29,7 +32,7 @@ func (m *sheet) numbers(out []number, r *reading, i int) []number {
 	if r.word != "" || len(s.Choices) > 0 {
 		return choice(out, r, s)
 	}
-	n := number{v: r.value, half: r.half, figures: r.figures, digits: r.digits}
+	n := number{v: r.value, half: r.half, figures: r.figures, digits: r.digits, expr: r.expr, unit: r.unit}
 	m.addExpr(&n, r)
 	if !r.written {
 		if !n.hasExpr {
@@ -45,14 +48,39 @@ func (m *sheet) numbers(out []number, r *reading, i int) []number {
 	if to.Zero != unit.Scale {
 		from = from.Difference()
 	}
-	if from.Dim == to.Dim && zeroFits(from, to) {
-		if from.Factor == to.Factor && from.Offset == to.Offset {
-			return m.withUnits(out, n, r, s)
-		}
+	switch {
+	case from.Dim != to.Dim:
+	case otherZero(from, to):
+		out = append(out, n.turn(from, to).fromZero(from, to))
+	case !zeroFits(from, to):
+	case from.Factor == to.Factor && from.Offset == to.Offset:
+		return m.withUnits(out, n, r, s)
+	default:
 		out = append(out, n.turn(from, to))
 	}
 	n.raw = true
 	return append(out, n)
+}
+
+// otherZero reports a pressure told above vacuum where one above the
+// atmosphere is asked for, or the other way round: psia for psi. Bare psi may
+// mean either where psia is asked for.
+func otherZero(from, to unit.Unit) bool {
+	return from.Zero == unit.Absolute && to.Zero != unit.Absolute || from.Zero == unit.Gauge && to.Zero == unit.Absolute
+}
+
+// atmosphere is the standard one, in pascals.
+const atmosphere = 101325
+
+// fromZero is the number counted from the zero of the step.
+func (n number) fromZero(from, to unit.Unit) number {
+	by := atmosphere / to.Factor
+	if from.Zero == unit.Absolute {
+		by = -by
+	}
+	n.v += by
+	n.e += by
+	return n
 }
 
 // zeroFits reports whether a pressure or temperature written from one zero

@@ -2,9 +2,11 @@ package marking
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"riserwork/problems"
+	"riserwork/solver/unit"
 )
 
 // explain writes the verdict and its words into the finding.
@@ -14,15 +16,17 @@ func (m *sheet) explain(f *Finding, j judgement) {
 	f.impossible = m.impossible(f.Step, f.Value) && j.verdict == FollowThrough
 	for k := range j.slips {
 		for _, w := range j.slips[k].wrongs {
-			f.Slips = append(f.Slips, m.named(f.Step, w, j))
+			f.Slips = append(f.Slips, m.named(f.Step, w, j.slips[k], j))
 		}
 	}
 	f.Says = m.says(f, j)
 }
 
-// named is a slip with its words in the learner's numbers.
-func (m *sheet) named(step int, w wrongAt, j judgement) Named {
-	env := m.ownEnv()
+// named is a slip with its words in the learner's numbers, another slip
+// before it included.
+func (m *sheet) named(step int, w wrongAt, of hypothesis, j judgement) Named {
+	env := make([]float64, m.p.Slots())
+	m.fill(env, world{}, len(m.p.Steps), slices.DeleteFunc(slices.Clone(of.swaps), func(s swap) bool { return s.step == w.step }))
 	got := j.num.v
 	s := &m.p.Steps[w.step]
 	if w.step != step {
@@ -54,15 +58,15 @@ func (m *sheet) says(f *Finding, j judgement) string {
 	case FollowThrough:
 		says := "Right on your own number for " + m.name(j.after) + "."
 		if f.impossible {
-			says += " But no building has " + f.ReadAs + " there: go back to that line."
+			says += " But no building has " + s.Text(f.Value) + " there: go back to that line."
 		}
 		return says
 	case WrongUnit:
-		return m.unitSays(j, s)
+		return unitSays(j.num, s)
 	case Arithmetic:
 		return "The line is set up rightly; its total is not. It comes to " + s.Text(j.num.e) + ", and " + s.Text(j.num.v) + " is written."
 	case Slip:
-		return slipSays(f, j)
+		return slipSays(f, j, s)
 	case TwoSlips:
 		return "Two things happened on this line. " + f.Slips[0].Did + " And: " + f.Slips[1].Did
 	case PossibleSlip:
@@ -82,16 +86,16 @@ func (m *sheet) says(f *Finding, j judgement) string {
 	case Sign:
 		return "The size is right and the sign is not: this line gives " + right + "."
 	}
-	return "This number was not recognised: nothing known leads from your lines before it to " + f.ReadAs + ". Write the line out as a sum and it can be followed."
+	return "This number was not recognised: nothing known leads from your lines before it to " + s.Text(f.Value) + ". Write the line out as a sum and it can be followed."
 }
 
-func slipSays(f *Finding, j judgement) string {
+func slipSays(f *Finding, j judgement, s *problems.Step) string {
 	first := f.Slips[0]
 	if len(j.slips) == 2 {
 		return "Two slips give this number. " + first.Did + " Or: " + f.Slips[len(f.Slips)-1].Did
 	}
 	if j.fact {
-		return f.ReadAs + " is what comes out like this: " + first.Did
+		return s.Text(f.Value) + " is what comes out like this: " + first.Did
 	}
 	return first.Did
 }
@@ -104,19 +108,45 @@ func (m *sheet) possibleSays(f *Finding) string {
 	return "Is this what happened? " + f.Slips[0].Did + " Write the line for " + m.name(k) + " and it can be told for certain."
 }
 
-func (m *sheet) unitSays(j judgement, s *problems.Step) string {
-	if s.Unit.Name == "" {
+func unitSays(n number, s *problems.Step) string {
+	switch {
+	case s.Unit.Name == "":
 		return "The number is right; it has no unit, since it is a plain number."
+	case n.unit.Dim == s.Unit.Dim && otherZero(n.unit, s.Unit) && s.Unit.Zero == unit.Absolute:
+		return "The number is right and its zero is not: here pressure counts from vacuum, " + s.Unit.Name + "."
+	case n.unit.Dim == s.Unit.Dim && otherZero(n.unit, s.Unit):
+		return "The number is right and its zero is not: " + n.unit.Name + " counts from vacuum, a gauge from the air around it. Here it is " + s.Unit.Name + "."
 	}
 	return "The number is right and the unit is not: here it is " + s.Unit.Name + "."
 }
+
+// text is the number as it was read, with the expression before it: what was
+// turned round is told in the unit of the step.
+func (n number) text(s *problems.Step) string {
+	v := s.Text(n.v)
+	switch {
+	case len(s.Choices) > 0:
+		return v
+	case n.raw:
+		v = n.unit.Of(n.v).Text(max(3, n.figures))
+	case !s.Whole && !n.turned && n.figures < 9:
+		v = s.Unit.Of(n.v).Text(max(3, n.figures))
+	}
+	if n.hasExpr {
+		return n.expr.Text() + " = " + v
+	}
+	return v
+}
+
+// sayOf is what a step works out.
+func (m *sheet) sayOf(step int) string { return m.p.Fill(m.p.Steps[step].Says, m.ownEnv()) }
 
 // name is what a step works out, for the middle of a sentence.
 func (m *sheet) name(step int) string {
 	if step < 0 {
 		return "the line before"
 	}
-	return "“" + m.p.Fill(m.p.Steps[step].Says, m.ownEnv()) + "”"
+	return "“" + m.sayOf(step) + "”"
 }
 
 func (m *sheet) slotName(slot int) string {
@@ -147,11 +177,11 @@ func (m *sheet) untied(text string, readings []reading, why string, tie []int, l
 		return f
 	}
 	if i := m.again(readings); i >= 0 {
-		f.Step, f.Verdict, f.Says = i, Right, "The same as above."
+		f.Step, f.For, f.Verdict, f.Says = i, m.sayOf(i), Right, "The same as above."
 		return f
 	}
 	if i := m.replaced(readings, tie, l); i >= 0 {
-		f.Step, f.Verdict, f.Says = i, Replaced, "Put right further down: the later line counts."
+		f.Step, f.For, f.Verdict, f.Says = i, m.sayOf(i), Replaced, "Put right further down: the later line counts."
 		return f
 	}
 	f.Says = "This line was not needed for any step, and it costs nothing."

@@ -29,7 +29,7 @@ func one(step int, w *problems.Wrong) hypothesis {
 const (
 	lambdaMerged = 0.05
 	lambdaPair   = 0.02
-	lambdaGiven  = 0.03
+	lambdaGiven  = 0.06
 	mostPairs    = 40
 )
 
@@ -44,11 +44,8 @@ func (m *sheet) slips(v *view, r *reach, j *judgement) bool {
 			return x*r.v > 0 && d >= -nearly*math.Abs(x) && d < step
 		})
 	}
-	if t := m.truth[v.step]; r.v >= t.Lo-r.sensible && r.v <= t.Hi+r.sensible && (!v.sound || len(fit) == 0) {
+	if !v.sound && m.isTrue(v, r) {
 		j.slips, j.verdict = fit, NotFollowing
-		if v.sound {
-			j.verdict = RoundedEarly
-		}
 		return true
 	}
 	if len(fit) == 0 {
@@ -61,6 +58,13 @@ func (m *sheet) slips(v *view, r *reach, j *judgement) bool {
 		j.verdict = Slip
 	}
 	return true
+}
+
+// isTrue reports the value that right working has there, as anybody may have
+// rounded it on the way.
+func (m *sheet) isTrue(v *view, r *reach) bool {
+	t := m.truth[v.step]
+	return r.v >= t.Lo-r.sensible && r.v <= t.Hi+r.sensible
 }
 
 // families are the beliefs that show on several of the steps.
@@ -184,6 +188,9 @@ func (m *sheet) pairs(v *view, r *reach, j *judgement) bool {
 				return false
 			}
 			pair := both(x, y)
+			if x.wrongs[0].step > y.wrongs[0].step {
+				pair = both(y, x)
+			}
 			found = &pair
 		}
 	}

@@ -31,27 +31,32 @@ func Blanks(p *problems.Problem, blanks []string) Result {
 // the step that it answers. Of several right routes it takes the one by
 // which it can follow most lines, the skill's own first.
 func Lines(p *problems.Problem, lines []string) Result {
-	best := route(p, lines)
+	best, most := route(p, lines)
 	for _, q := range p.OtherRoutes() {
-		if r := route(q, lines); r.recognised() > best.recognised() {
-			best = r
+		if r, n := route(q, lines); n > most {
+			best, most = r, n
 		}
 	}
 	return best
 }
 
-// recognised counts the lines that were followed.
-func (r *Result) recognised() int {
+// followed counts the lines that were followed, and those whose own words
+// name a step.
+func followed(found []Finding, fixed []int) int {
 	n := 0
-	for _, f := range r.Lines {
+	for l, f := range found {
 		if f.Step >= 0 && f.Verdict != NotRecognised && f.Verdict != PossibleSlip {
+			n++
+		}
+		if fixed[l] >= 0 {
 			n++
 		}
 	}
 	return n
 }
 
-func route(p *problems.Problem, lines []string) Result {
+// route marks lines by one way of working, and says how many it followed.
+func route(p *problems.Problem, lines []string) (Result, int) {
 	m := newSheet(p)
 	texts, of := joined(lines[:min(len(lines), maxLines)])
 	f := m.read(texts)
@@ -82,43 +87,61 @@ func route(p *problems.Problem, lines []string) Result {
 		}
 		byLine[l].Text = lines[l]
 	}
-	return m.result(byStep, byLine)
+	return m.result(byStep, byLine), followed(found, f.fixed)
 }
 
-// adopt ties lines that no step took to steps that have none, where the line
-// is a known fault there: a misplaced point, a slip that a later right line
-// did not follow from.
+// adopt ties lines that no step took, or that are not recognised where they
+// are tied, to steps that have none, where they are a known fault: a misplaced
+// point, two slips, a slip that a later right line did not follow from.
 func (m *sheet) adopt(tie []int, f free) []int {
-	var used uint64
-	for _, l := range tie {
-		if l >= 0 {
-			used |= 1 << l
-		}
+	at := make([]int, len(f.readings)) // by line: the step it is tied to
+	for l := range at {
+		at[l] = -1
 	}
-	if used == 1<<len(f.readings)-1 {
-		return tie
-	}
+	lost := make([]bool, len(f.readings))
 	for i, l := range tie {
 		if l < 0 {
 			continue
 		}
+		at[l] = i
 		if j, ok := m.best(m.look(i), f.readings[l], true); ok {
 			m.keep(i, j)
+			lost[l] = j.verdict == NotRecognised && f.fixed[l] < 0
 		}
 	}
 	for l, readings := range f.readings {
-		for i := range tie {
-			if used>>l&1 == 1 || tie[i] >= 0 || len(readings) == 0 {
-				continue
+		if len(readings) == 0 || at[l] >= 0 && !lost[l] {
+			continue
+		}
+		was := at[l]
+		if was >= 0 {
+			m.own[was].written = false
+		}
+		if i := m.faultAt(tie, readings); i >= 0 {
+			tie[i] = l
+			if was >= 0 {
+				tie[was] = -1
 			}
-			if j, ok := m.best(m.look(i), readings, true); ok && !j.num.raw && j.verdict.fault() {
-				tie[i] = l
-				used |= 1 << l
-			}
+		} else if was >= 0 {
+			m.own[was].written = true
 		}
 	}
 	clear(m.own)
 	return tie
+}
+
+// faultAt is the first step without a line at which a line is a known fault;
+// -1.
+func (m *sheet) faultAt(tie []int, readings []reading) int {
+	for i := range tie {
+		if tie[i] >= 0 {
+			continue
+		}
+		if j, ok := m.best(m.look(i), readings, true); ok && !j.num.raw && j.verdict.fault() {
+			return i
+		}
+	}
+	return -1
 }
 
 // joined puts a line that begins with an equals sign behind the line above it,
@@ -148,7 +171,7 @@ func (m *sheet) line(i int, text string, readings []reading, why string) Finding
 		return f
 	}
 	f.Value = best.num.v
-	f.ReadAs = m.p.SlotText(m.p.StepSlot(i), best.num.v)
+	f.For, f.ReadAs = m.sayOf(i), best.num.text(&m.p.Steps[i])
 	m.explain(&f, best)
 	m.keep(i, best)
 	return f

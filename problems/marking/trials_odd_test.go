@@ -92,6 +92,12 @@ func unrelated(s *study, p *problems.Problem, rng *rand.Rand) {
 		if st.Whole {
 			continue
 		}
+		switch f.Verdict {
+		case marking.Transposed, marking.PowerOfTen, marking.Sign, marking.WrongGiven:
+			s.add(falseOther, true, "")
+		default:
+			s.add(falseOther, false, "")
+		}
 		free, _ := freeText(lines[:i+1])
 		r := marking.Lines(p, free)
 		s.add(falseFree, len(r.Slips) > 0, "")
@@ -140,7 +146,7 @@ func exchanged(text string, rng *rand.Rand) string {
 		if j < len(b) && b[j] == '.' {
 			j++
 		}
-		if j < len(b) && isDigit(b[i]) && isDigit(b[j]) && b[i] != b[j] && !(i == 0 && b[j] == '0') {
+		if j < len(b) && isDigit(b[i]) && isDigit(b[j]) && b[i] != b[j] && !(i == 0 && (b[i] == '0' || b[j] == '0')) {
 			places = append(places, [2]int{i, j})
 		}
 	}

@@ -26,7 +26,7 @@ var (
 	mergedNamed = atLeast("two slips on one line: both named, number alone", 50)
 	mergedWrong = atMost("... others named", 1)
 	mergedExpr  = shown("two slips on one line: both named, expression")
-	mergedFalse = atMost("... others named", 0.3)
+	mergedFalse = atMost("... others named, expression", 0.3)
 	mergedAlike = shown("... the number is that of one slip too")
 
 	aloneNamed = atLeast("answer alone, one slip, four figures: named", 70)
@@ -36,6 +36,7 @@ var (
 	falseSlip  = atMost("unrelated number: a slip named, decimal lines", 2)
 	falseWhole = shown("... whole-number lines")
 	falseFree  = shown("... free decimal lines")
+	falseOther = shown("... misprint or wrong given named, decimal lines")
 	transposed = atLeast("digits exchanged: named so", 95)
 	tenfold    = atLeast("point misplaced: named so", 95)
 	wrongGiven = atLeast("wrong given: named so, or a slip of that value", 95)
@@ -46,7 +47,7 @@ var aims = []aim{
 	refusedBlanks, refusedFree, refusedRoute, refusedHardly,
 	located, named, otherNamed, namedFree, namedPairs, namedBoth,
 	mergedNamed, mergedWrong, mergedExpr, mergedFalse, mergedAlike,
-	aloneNamed, aloneMaybe, aloneFalse, onlyThat, falseSlip, falseWhole, falseFree,
+	aloneNamed, aloneMaybe, aloneFalse, onlyThat, falseSlip, falseWhole, falseFree, falseOther,
 	transposed, tenfold, wrongGiven, unitOnce,
 }
 

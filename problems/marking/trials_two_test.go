@@ -34,7 +34,7 @@ func twoSlips(s *study, p *problems.Problem, rng *rand.Rand) {
 			l := plain[rng.IntN(len(plain))]
 			l.rng = rng
 			lines := l.work(p, map[int]*problems.Wrong{i: a, k: b})
-			if lines[k] == "" {
+			if lines[k] == "" || unseen(p, i, k, a, b) {
 				continue
 			}
 			r := marking.Blanks(p, lines)
@@ -44,6 +44,14 @@ func twoSlips(s *study, p *problems.Problem, rng *rand.Rand) {
 			s.add(namedBoth, first && second, "")
 		}
 	}
+}
+
+// unseen reports a second slip that gives what right working gives from the
+// first, to its rounding.
+func unseen(p *problems.Problem, i, k int, a, b *problems.Wrong) bool {
+	with := p.Carried(map[int]*problems.Wrong{i: a, k: b})[k]
+	without := p.Carried(map[int]*problems.Wrong{i: a})[k]
+	return math.Abs(with-without) <= 2*p.Steps[k].Coarse(with)
 }
 
 // mergedSlips are two slips on a line that stands for two steps.

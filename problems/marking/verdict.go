@@ -43,7 +43,7 @@ func (v Verdict) Good() bool {
 // fault reports a known fault, told for certain.
 func (v Verdict) fault() bool {
 	switch v {
-	case Slip, Arithmetic, WrongGiven, Transposed, PowerOfTen, Sign:
+	case Slip, TwoSlips, Arithmetic, WrongGiven, Transposed, PowerOfTen, Sign:
 		return true
 	}
 	return false
@@ -64,7 +64,8 @@ type Finding struct {
 	Verdict Verdict
 	Slips   []Named
 	Says    string  // one or two sentences to the learner
-	ReadAs  string  // how it was read: "41.6 psi"
+	For     string  // what the step works out: "pressure lost going up"
+	ReadAs  string  // how it was read: "0.433 × 96 = 41.6 psi"
 	Value   float64 // in the step's unit; NaN where none was read
 
 	working    bool // it is written out as an expression

@@ -164,7 +164,7 @@ func (m *sheet) keep(i int, j judgement) {
 		swaps = j.slips[0].swaps
 	}
 	bound := boundOf(s.Bound, i, swaps)
-	round := math.Max(2*o.half, s.Coarse(o.v))
+	round := max(2*o.half, s.Coarse(o.v), j.num.half)
 	if j.verdict == RoundedEarly {
 		round = math.Inf(1)
 	}
