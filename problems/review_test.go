@@ -15,13 +15,22 @@ import (
 
 var houses = []problems.House{{System: unit.US}, {System: unit.Metric, Code: "npc"}, {System: unit.Mixed, Code: "npc"}}
 
-func every(t *testing.T, seeds int, f func(t *testing.T, p *problems.Problem)) {
+// seeds is how many seeds a test takes: a tenth in a short run, at least one.
+func seeds(n int) int {
+	if testing.Short() {
+		return max(1, n/10)
+	}
+	return n
+}
+
+// every calls f with so many problems of every skill and system.
+func every(t *testing.T, n int, f func(t *testing.T, p *problems.Problem)) {
 	t.Helper()
 	for _, s := range skills.All() {
 		t.Run(s.ID, func(t *testing.T) {
 			t.Parallel()
 			for _, h := range houses {
-				for seed := range uint64(seeds) {
+				for seed := range uint64(seeds(n)) {
 					p, err := problems.New(s, seed, h)
 					require.NoError(t, err)
 					f(t, p)
@@ -61,7 +70,7 @@ func TestPlantedSlipsAreFound(t *testing.T) {
 	found, all := 0, 0
 	for _, s := range skills.All() {
 		for _, h := range houses {
-			for seed := range uint64(20) {
+			for seed := range uint64(seeds(20)) {
 				p, err := problems.New(s, seed, h)
 				require.NoError(t, err)
 				pl, ok := p.Plant(seed)
