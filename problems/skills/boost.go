@@ -33,6 +33,14 @@ func boostedTower(s *building.Sheet, lo, hi int) (t *building.Tower, static, low
 	return t, static, low
 }
 
+// setBoost gives the booster another boost, with the zones that go with it.
+func setBoost(s *building.Sheet, boost unit.Pressure) {
+	b := s.Building
+	b.Booster.Boost, b.Booster.ShutOff = boost, boost*1.2
+	b.Zones = nil
+	feedAbove(s, 0)
+}
+
 var _ = add(problems.Skill{
 	ID: "boost", Title: "Pressure that the booster must add",
 	Chapter: 4, Order: 10, Year: 2, Kind: problems.Sum,
@@ -214,10 +222,9 @@ var _ = add(problems.Skill{
 	Draw: func(s *building.Sheet) {
 		_, _, low := boostedTower(s, 12, 22)
 		suction := low - s.PickPlate([]float64{13, 15, 17}, []float64{90, 100, 115})
-		gain := s.PickPlate([]float64{45, 52, 58, 64, 70, 76, 82, 90}, []float64{310, 350, 390, 430, 480, 530, 580, 620})
-		b := s.Building
-		b.Booster.Boost = s.PlatePress(gain)
-		b.Booster.ShutOff = max(b.Booster.ShutOff, b.Booster.Boost*1.2)
+		step := s.PickPlate([]float64{2}, []float64{10})
+		gain := math.Ceil(float64(s.Building.Booster.ShutOff/s.PlatePress(step))+float64(s.Int(4, 9))) * step
+		setBoost(s, s.PlatePress(gain))
 		s.Set("suction", suction)
 		s.Set("discharge", suction+gain)
 		s.Set("gauges_apart", s.Pick([]float64{3, 3.5, 4, 4.5, 5}, []float64{0.9, 1.1, 1.2, 1.4, 1.5}))
@@ -311,8 +318,6 @@ var _ = add(problems.Skill{
 	},
 	Draw: func(s *building.Sheet) {
 		t := s.Tower(building.Plan{Min: 12, Max: 22, Cellar: true})
-		pumpRoom(s, 0, lift(s, t, 0))
-		feedAbove(s, 0)
 		rise := s.Pick([]float64{9, 10, 11, 12, 13, 14}, []float64{2.8, 3.0, 3.4, 3.6, 4.0, 4.2})
 		pipe := s.Pick([]float64{3, 4, 5}, []float64{20, 25, 30, 35})
 		entry := s.Meter() + s.Backflow(s.Chance(0.3))
@@ -328,7 +333,10 @@ var _ = add(problems.Skill{
 		}
 		peak, _ := pick(s, fit)
 		static := peak + s.PickPlate([]float64{8, 10, 12}, []float64{50, 75})
-		s.SetStreet(static, peak, -s.Heights(s.Length(rise)), "on the gauge in the cellar")
+		s.SetStreet(static, peak, -rise, "on the gauge in the cellar")
+		shut := s.PlatePress(lift(s, t, -rise)) - s.Building.Street.Static
+		s.Building.Booster = &solver.Booster{ShutOff: shut, Boost: shut / 1.2}
+		feedAbove(s, 0)
 		s.Focus = t.Storey(1)
 		s.Name("allowed_says", s.Profile.SuctionMin.Words)
 		s.Set("static", static)

@@ -123,9 +123,12 @@ var _ = add(problems.Skill{
 	Draw: func(s *building.Sheet) {
 		boostedTower(s, 12, 22)
 		type point struct{ flow, boost, eff float64 }
+		step := s.Pick([]float64{2}, []float64{20})
+		enough := math.Ceil(float64(s.Building.Booster.ShutOff/s.Press(step))) * step
+		round := upTo(enough, enough+4*step, step)
 		var fit []point
 		for _, q := range lists(s, []float64{60, 80, 100, 120, 150, 180, 200, 250}, []float64{4, 5, 6, 8, 10, 12, 15}) {
-			for _, p := range lists(s, []float64{50, 56, 62, 68, 74, 80, 90, 100}, []float64{350, 400, 440, 480, 520, 560, 600, 680}) {
+			for _, p := range round {
 				for _, e := range []float64{0.55, 0.6, 0.65, 0.7} {
 					hp := q * p / 1714 / e
 					if !s.US() {
@@ -138,9 +141,7 @@ var _ = add(problems.Skill{
 			}
 		}
 		f, _ := pick(s, fit)
-		b := s.Building
-		b.Booster.Boost = s.Press(f.boost)
-		b.Booster.ShutOff = max(b.Booster.ShutOff, b.Booster.Boost*1.2)
+		setBoost(s, s.Press(f.boost))
 		s.Set("flow", f.flow)
 		s.Set("boost", f.boost)
 		s.Set("pump_eff", f.eff)

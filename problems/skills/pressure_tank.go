@@ -1,0 +1,317 @@
+package skills
+
+import (
+	"math"
+
+	"riserwork/problems"
+	"riserwork/problems/building"
+	"riserwork/solver"
+	"riserwork/solver/unit"
+	"riserwork/solver/unit/measure"
+)
+
+var _ = add(problems.Skill{
+	ID: "pressure-switch", Title: "Pressure switch and starts per hour",
+	Chapter: 4, Order: 60, Year: 3, Kind: problems.Sum,
+	Ask: "A pump of {pump_flow} is run by a pressure switch beside it. The shower on level {level} is {height} above the switch; friction up to it is {friction}, and {least} must be left ({limit_says}). The switch has a differential of {differential}, and the pressure tank gives {drawdown} between cut-out and cut-in. Find cut-in and cut-out, and how often the pump starts in an hour at worst. The motor may start {allowed_starts}. Is that kept?",
+	Givens: []problems.Given{
+		{Name: "pump_flow", Says: "flow of the pump", Measure: measure.FlowRate},
+		{Name: "height", Says: "height of the highest shower above the switch", Measure: measure.Height},
+		{Name: "friction", Says: "friction from the switch to the shower", Measure: measure.Pressure},
+		{Name: "least", Says: "pressure to be left at the highest shower", Measure: measure.Pressure},
+		{Name: "differential", Says: "differential of the switch", Measure: measure.Pressure},
+		{Name: "drawdown", Says: "water that the tank gives from cut-out to cut-in", Measure: measure.Tank},
+		{Name: "allowed_starts", Says: "starts that the motor bears", Measure: measure.Starts},
+	},
+	Rules: []problems.Rule{
+		{
+			Name: "column", Says: "pressure that the climb costs", Measure: measure.Pressure,
+			Formula: "gamma x height",
+			Why:     "The switch feels the pressure where it stands, with all the water above it.",
+			Slips: []problems.Slip{{
+				ID: "divided", Formula: "height / gamma",
+				Did:  "You divided {height} by {gamma}.",
+				Why:  "Dividing turns a pressure into a height. The height is known here and the pressure is wanted, so multiply.",
+				Next: "The psi are less than half the feet; the kPa are about ten times the metres.",
+			}},
+		},
+		{
+			Name: "cut_in", Says: "cut-in pressure at the switch", Measure: measure.Pressure,
+			Formula: "column + friction + least",
+			Why:     "Just before the pump starts, the top shower must still have {least}. So the pump starts at climb, friction and residual together.",
+			Slips: []problems.Slip{
+				{
+					ID: "top-floor-pressure", Formula: "least",
+					Did:  "You set the switch to {least}, what the top shower needs.",
+					Why:  "The switch stands {height} lower. At {least} there, the water would not reach the upper floors at all before the pump starts.",
+					Next: "A pressure belongs to a place. Carry it to where the switch stands.",
+				},
+				{
+					ID: "residual-left-out", Formula: "column + friction",
+					Did:  "You left out the {least} at the shower.",
+					Why:  "The pump would start when the top shower has run dry.",
+					Next: "Climb, friction, residual: three terms.",
+				},
+				{
+					ID: "friction-left-out", Formula: "column + least",
+					Did:  "You left out the {friction} of the piping.",
+					Why:  "When the shower runs, that is missing at the top just before the pump starts.",
+					Next: "Climb, friction, residual: three terms.",
+				},
+			},
+		},
+		{
+			Name: "cut_out", Says: "cut-out pressure at the switch", Measure: measure.Pressure,
+			Formula: "cut_in + differential",
+			Why:     "The pump starts at the lower pressure and stops at the higher. Cut-in keeps the top floor, so the differential goes on top.",
+			Slips: []problems.Slip{{
+				ID: "differential-downward", Formula: "cut_in - differential",
+				Did:  "You took the differential off.",
+				Why:  "Then the pump would start {differential} below what the top floor needs.",
+				Next: "In, then up to out. Out is the higher number.",
+			}},
+		},
+		{
+			Name: "half_flow", Says: "draw at which the pump starts most often", Measure: measure.FlowRate,
+			Formula: "pump_flow / 2",
+			Why:     "At a small draw the tank lasts long, near full flow the pump runs long. In the middle, at half flow, both times together are shortest.",
+			Slips: []problems.Slip{{
+				ID: "full-flow", Formula: "pump_flow",
+				Did:  "You took the whole flow, {pump_flow}.",
+				Why:  "If the building draws all that the pump gives, nothing is left to fill the tank, and the pump runs on without a stop.",
+				Next: "Half goes out to the building, half into the tank.",
+			}},
+		},
+		{
+			Name: "cycle", Says: "time from one start to the next", Measure: measure.CycleTime,
+			Formula: "2 x drawdown / half_flow",
+			Why:     "The tank fills at half flow while the pump runs, and empties at half flow while it stands: the drawdown twice.",
+			Slips: []problems.Slip{{
+				ID: "filling-alone", Formula: "drawdown / half_flow",
+				Did:  "You counted the drawdown once.",
+				Why:  "That is the time to fill. Before the next start the tank has to empty again, which takes as long.",
+				Next: "A cycle goes from start to start: running and standing.",
+			}},
+		},
+		{
+			Name: "starts", Says: "starts in an hour at worst", Measure: measure.Starts,
+			Formula: "minutes_per_hour / cycle", Metric: "seconds_per_hour / cycle",
+			Why: "So many cycles fit into an hour. In US units it comes to 15 Q / drawdown, in SI to 900 Q / drawdown.",
+		},
+		{
+			Name: "verdict", Says: "the starts", Measure: measure.Answer, Choices: []string{"are kept", "are too many"},
+			Formula: "starts > allowed_starts",
+			Why:     "Every start heats the motor. Too many are cured by a larger tank or a wider differential.",
+			Slips: []problems.Slip{{
+				ID: "wrong-way-round", Formula: "starts < allowed_starts",
+				Did:  "You compared {starts} with {allowed_starts} the wrong way round.",
+				Why:  "The motor's number is the most it bears. Fewer starts are well.",
+				Next: "Say it in words: does, may do. More than it may is too many.",
+			}},
+		},
+	},
+	Holds:    "A switch knows only the pressure at its own place. Cut-in there is climb plus friction plus what the top shower needs; cut-out is cut-in plus the differential. Starts are worst at half flow, where filling and emptying both take drawdown over half the flow: 15 Q / V an hour with gpm and gallons.",
+	Cautions: []string{pumpLock, bladder, "Cut-out stays below the setting of the relief valve and the rating of tank and fittings."},
+	Sources: []problems.Source{
+		footSource, topSource, topCode,
+		{Says: "Worst at half flow: the time V/(Qp - q) + V/q is shortest at q = Qp/2, worked out", Confidence: solver.Memory},
+		{Says: "Up to 20 starts an hour to 5 hp, 12 to 15 hp: common practice, no source", Confidence: solver.Practice},
+	},
+	Draw: func(s *building.Sheet) {
+		t, _, _ := boostedTower(s, 10, 16)
+		friction := s.Pick([]float64{8, 9, 10, 12, 14}, []float64{55, 60, 70, 80, 90})
+		diff := s.Pick([]float64{16, 18, 20, 24}, []float64{110, 125, 140, 160})
+		most := s.Pick([]float64{12, 15, 20}, []float64{12, 15, 20})
+		many := s.Chance(0.4)
+		type found struct{ flow, drawdown float64 }
+		var fit []found
+		for _, q := range lists(s, []float64{40, 50, 60, 80, 100}, []float64{2.5, 3, 4, 5, 6}) {
+			for _, v := range lists(s, []float64{24, 28, 32, 36, 42, 48, 56, 64, 75, 90, 110}, []float64{90, 110, 125, 140, 160, 180, 210, 240, 280, 340, 420}) {
+				starts := 15 * q / v
+				if !s.US() {
+					starts = 900 * q / v
+				}
+				if r := starts / most; math.Abs(r-1) > 0.08 && r > 0.5 && r < 1.9 && (r > 1) == many {
+					fit = append(fit, found{q, v})
+				}
+			}
+		}
+		f, _ := pick(s, fit)
+		s.Set("pump_flow", f.flow)
+		setHeight(s, "height", t.Up(t.Storeys)+s.Shower())
+		s.Set("friction", friction)
+		s.Set("least", keepAtTop(s))
+		s.Set("differential", diff)
+		s.Set("drawdown", f.drawdown)
+		s.Set("allowed_starts", most)
+	},
+	Solve: func(w problems.World) float64 {
+		q := w.Flow("pump_flow")
+		if 1/solver.CycleSeconds(unit.Volume(w.SI("drawdown")), q, q/2) > w.SI("allowed_starts") {
+			return 1
+		}
+		return 0
+	},
+})
+
+var _ = add(problems.Skill{
+	ID: "pressure-tank", Title: "What a pressure tank gives",
+	Chapter: 4, Order: 70, Year: 4, Kind: problems.Sum,
+	Ask: "The pump's switch cuts in at {cut_in} and out at {cut_out}, read at the pump. The pressure tank of {tank_volume} stands on level {level}, {tank_up} above it. It was pre-charged, empty of water, to {charge_gap} below the cut-in at its own place. The site lies {altitude} above sea level; the atmosphere is {site_air}. How much water does the tank give between cut-out and cut-in?",
+	Givens: []problems.Given{
+		{Name: "cut_in", Says: "cut-in at the pump", Measure: measure.Pressure},
+		{Name: "cut_out", Says: "cut-out at the pump", Measure: measure.Pressure},
+		{Name: "tank_volume", Says: "volume on the tank's plate", Measure: measure.Tank, Plate: true},
+		{Name: "tank_up", Says: "height of the tank above the pump's switch", Measure: measure.Height},
+		{Name: "charge_gap", Says: "pre-charge below the cut-in, at the tank", Measure: measure.Pressure},
+		{Name: "site_air", Says: "atmosphere at the site", Measure: measure.AbsPressure},
+	},
+	Rules: []problems.Rule{
+		{
+			Name: "column", Says: "pressure lost on the way up to the tank", Measure: measure.Pressure,
+			Formula: "gamma x tank_up",
+			Why:     "The tank stands above the switch. Its air feels less than the switch shows.",
+			Slips: []problems.Slip{{
+				ID: "divided", Formula: "tank_up / gamma",
+				Did:  "You divided {tank_up} by {gamma}.",
+				Why:  "Dividing turns a pressure into a height. The height is known here and the pressure is wanted, so multiply.",
+				Next: "The psi are less than half the feet; the kPa are about ten times the metres.",
+			}},
+		},
+		{
+			Name: "low_abs", Says: "absolute pressure in the tank at cut-in", Measure: measure.AbsPressure,
+			Formula: "cut_in - column + site_air",
+			Why:     "Less the climb, to be at the tank; plus the atmosphere, to count from vacuum. Boyle's law wants both.",
+			Slips: []problems.Slip{
+				{
+					ID: "gauge-at-cut-in", Family: "gauge pressures in Boyle", Formula: "cut_in - column",
+					Did:  "You left out the atmosphere, {site_air}.",
+					Why:  "A gauge shows zero where there is still an atmosphere of air. Squeezed air counts from vacuum.",
+					Next: "Before a gas law: has the atmosphere gone on?",
+				},
+				{
+					ID: "pump-place-at-cut-in", Family: "the pump's pressures at the tank", Formula: "cut_in + site_air",
+					Did:  "You used the cut-in as read at the pump.",
+					Why:  "The tank stands {tank_up} higher, and the water between weighs {column}.",
+					Next: "A pressure belongs to a place. Carry it to where the tank stands.",
+				},
+				{
+					ID: "column-added", Formula: "cut_in + column + site_air",
+					Did:  "You added the {column} of the climb.",
+					Why:  "The tank stands above the pump. Going up takes pressure away.",
+					Next: "Up takes away, down gives.",
+				},
+			},
+		},
+		{
+			Name: "high_abs", Says: "absolute pressure in the tank at cut-out", Measure: measure.AbsPressure,
+			Formula: "cut_out - column + site_air",
+			Why:     "The same two steps for the higher pressure.",
+			Slips: []problems.Slip{
+				{
+					ID: "gauge-at-cut-out", Family: "gauge pressures in Boyle", Formula: "cut_out - column",
+					Did:  "You left out the atmosphere, {site_air}.",
+					Why:  "A gauge shows zero where there is still an atmosphere of air. Squeezed air counts from vacuum.",
+					Next: "Before a gas law: has the atmosphere gone on?",
+				},
+				{
+					ID: "pump-place-at-cut-out", Family: "the pump's pressures at the tank", Formula: "cut_out + site_air",
+					Did:  "You used the cut-out as read at the pump.",
+					Why:  "The tank stands {tank_up} higher, and the water between weighs {column}.",
+					Next: "A pressure belongs to a place. Carry it to where the tank stands.",
+				},
+			},
+		},
+		{
+			Name: "charge_abs", Says: "absolute pre-charge", Measure: measure.AbsPressure,
+			Formula: "low_abs - charge_gap",
+			Why:     "The pre-charge is a little below the cut-in, so that the tank never runs quite empty before the pump starts.",
+			Slips: []problems.Slip{{
+				ID: "gap-added", Formula: "low_abs + charge_gap",
+				Did:  "You put the {charge_gap} on top.",
+				Why:  "Charged above the cut-in, the tank is empty before the pump starts, and the pressure falls with a jerk.",
+				Next: "Pre-charge, cut-in, cut-out: in that order upward.",
+			}},
+		},
+		{
+			Name: "gas_low", Says: "room that the gas takes at cut-in", Measure: measure.Tank,
+			Formula: "tank_volume x charge_abs / low_abs",
+			Why:     "At pre-charge the gas fills the tank. At a higher pressure it takes less room, as one pressure to the other.",
+			Slips: []problems.Slip{{
+				ID: "upside-down", Formula: "tank_volume x low_abs / charge_abs",
+				Did:  "You turned the ratio upside down.",
+				Why:  "Then the gas would take more room than the tank has. Squeezed, it takes less.",
+				Next: "No gas in a tank is larger than the tank.",
+			}},
+		},
+		{
+			Name: "gas_high", Says: "room that the gas takes at cut-out", Measure: measure.Tank,
+			Formula: "tank_volume x charge_abs / high_abs",
+			Why:     "At cut-out the gas is squeezed further, and the water has the rest of the tank.",
+			Slips: []problems.Slip{{
+				ID: "from-cut-in", Formula: "tank_volume x low_abs / high_abs",
+				Did:  "You began with the whole tank full of gas at cut-in.",
+				Why:  "The gas fills the whole tank at its pre-charge. At cut-in a little water is in already.",
+				Next: "Ask at what pressure the tank holds no water: the pre-charge.",
+			}},
+		},
+		{
+			Name: "drawdown", Says: "water that the tank gives", Measure: measure.Tank,
+			Formula: "gas_low - gas_high",
+			Why:     "From cut-out to cut-in the gas grows, and pushes out as much water.",
+			Slips: []problems.Slip{
+				{
+					ID: "all-the-water", Formula: "tank_volume - gas_high",
+					Did:  "You counted all the water in the tank at cut-out.",
+					Why:  "Down to cut-in not all of it comes out; then the pump starts and fills again.",
+					Next: "Drawdown lies between two pressures, so two gas volumes are subtracted.",
+				},
+				{
+					ID: "gas-as-answer", Formula: "gas_high",
+					Did:  "You gave the gas's room at cut-out, {gas_high}.",
+					Why:  "That is gas, not water. Water is what the gas pushes out when it grows.",
+					Next: "A drawdown is a small part of the tank, a fifth or a third.",
+				},
+			},
+		},
+	},
+	Holds:    "A pressure tank gives what its gas gains in room between cut-out and cut-in. Boyle: pressure times volume stays the same, with absolute pressures, at the tank's own place. The same tank gives more higher up in the building, where its pressures are lower; at altitude there is less atmosphere to add. A wider differential gives more water.",
+	Cautions: []string{bladder, pumpLock},
+	Sources: []problems.Source{
+		{Says: "Drawdown by Boyle with absolute pressures, at sea level and at 6,000 ft: articles on pressure tanks in a drilling trade magazine", Confidence: solver.Confirmed},
+		{Says: "Pre-charge 2 psi (15 kPa) below cut-in, tank empty of water: common practice, no source", Confidence: solver.Practice},
+		{Says: "Atmosphere by altitude: US Standard Atmosphere (1976)", Confidence: solver.Confirmed},
+	},
+	Draw: func(s *building.Sheet) {
+		t, _, _ := boostedTower(s, 12, 18)
+		at, _ := pick(s, sitesSI)
+		if s.US() {
+			at, _ = pick(s, sitesUS)
+		}
+		n := s.Int(t.Storeys/2, t.Storeys)
+		up := t.Up(n)
+		here := s.Pick([]float64{26, 28, 30, 35}, []float64{180, 200, 220, 240}) // at the top shower
+		step := s.Pick([]float64{1}, []float64{5})
+		in := math.Round((here+head(s, t.Up(t.Storeys)+s.Shower()))/step) * step
+		s.Focus = t.Storey(n)
+		s.Name("level", t.Level(n))
+		s.Name("altitude", at.altitude)
+		s.Set("cut_in", in)
+		s.Set("cut_out", in+s.Pick([]float64{18, 20, 24, 28}, []float64{125, 140, 160, 200}))
+		s.Set("tank_volume", s.PickPlate([]float64{62, 80, 120, 158, 211}, []float64{200, 300, 500, 750}))
+		setHeight(s, "tank_up", up)
+		s.Set("charge_gap", s.Pick([]float64{2, 3}, []float64{15, 20}))
+		s.Set("site_air", at.atmosphere)
+	},
+	Solve: func(w problems.World) float64 {
+		up := w.Building.Levels[w.Focus].Elevation
+		here := func(name string) unit.Pressure {
+			return solver.AbsolutePressure(solver.FloorPressure(w.Pressure(name), w.Gamma(), up), w.Pressure("site_air"))
+		}
+		tank := solver.AirTank{
+			Volume: unit.Volume(w.SI("tank_volume")), CutIn: here("cut_in"), CutOut: here("cut_out"),
+			Precharge: here("cut_in") - w.Pressure("charge_gap"),
+		}
+		return float64(tank.Drawdown())
+	},
+})
