@@ -66,3 +66,19 @@ func LoopDrop(loss unit.Power, c float64, flow unit.Flow) unit.TempDifference {
 func LoopLoss(l Loop) unit.Power {
 	return unit.Power(float64(l.Supply)*l.SupplyLoss + float64(l.Return)*l.ReturnLoss)
 }
+
+// HeatingTime is the time in seconds in which a heater of the given input
+// brings an amount of heat in joules into the water.
+//
+//	t = heat / (input efficiency)
+func HeatingTime(heat float64, input unit.Power, efficiency float64) float64 {
+	return heat / (float64(input) * efficiency)
+}
+
+// PeakStorage is the tank that, with the heater's recovery, gives a draw of
+// hot water over some seconds; usable is the share of it that comes out hot.
+//
+//	V = (draw - recovery t) / usable
+func PeakStorage(draw unit.Volume, recovery unit.Flow, seconds, usable float64) unit.Volume {
+	return (draw - unit.Volume(float64(recovery)*seconds)) / unit.Volume(usable)
+}
