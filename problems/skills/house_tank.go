@@ -197,7 +197,7 @@ var _ = add(problems.Skill{
 			Slips: []problems.Slip{{
 				ID: "whole-building", Formula: "top_up",
 				Did:  "You had the upper pumps lift the whole height, {top_up}.",
-				Why:  "The water is {tank_up} up already when they take it. Such pumps would burst the upper floors.",
+				Why:  "The water is {tank_up} up already when they take it. Pumps chosen so overfeed the upper floors by the whole lower lift.",
 				Next: "The tank is a new ground level. Count from it.",
 			}},
 		},
