@@ -119,10 +119,10 @@ func markOne(line []byte, tooLong bool) (*MarkJSON, error) {
 	if err != nil {
 		return nil, err
 	}
-	return toJSON(p, marking.Lines(p, q.Lines)), nil
+	return toJSON(marking.Lines(p, q.Lines)), nil
 }
 
-func toJSON(p *problems.Problem, r marking.Result) *MarkJSON {
+func toJSON(r marking.Result) *MarkJSON {
 	v := &MarkJSON{Lines: []LineJSON{}, Marks: r.Marks, Of: r.Of, Slips: r.Slips}
 	if v.Slips == nil {
 		v.Slips = []string{}
@@ -130,7 +130,7 @@ func toJSON(p *problems.Problem, r marking.Result) *MarkJSON {
 	for _, f := range r.Lines {
 		l := LineJSON{Text: f.Text, Verdict: f.Verdict, Slips: []string{}, Says: f.Says}
 		if f.Step >= 0 {
-			l.Step = p.Steps[f.Step].Name
+			l.Step = r.Problem.Steps[f.Step].Name
 		}
 		for _, s := range f.Slips {
 			l.Slips = append(l.Slips, s.ID)
