@@ -31,6 +31,7 @@ type address struct {
 	seed    uint64
 	house   problems.House
 	mix     []int  // chapters of the mix it was drawn from; empty: none
+	kind    string // how it is worked; see kinds
 	earlier string // what is to be said where the link is of an earlier version
 }
 
@@ -53,6 +54,9 @@ func (a address) query() string {
 	for _, c := range a.house.Constants {
 		q.Set(c.Name, c.Text)
 	}
+	if a.kind != blanks {
+		q.Set("kind", a.kind)
+	}
 	if len(a.mix) > 0 {
 		q.Set("mix", joinInts(a.mix))
 	}
@@ -72,6 +76,7 @@ func readAddress(q url.Values, own problems.House) (a address, fault string) {
 	}
 	a.house = readHouse(q, own)
 	a.mix = splitInts(q.Get("mix"))
+	a.kind = readKind(q.Get("kind"))
 	if v := q.Get("v"); v != "" && v != strconv.Itoa(a.skill.Version) {
 		a.earlier = "This link was made for another version of this skill, so its numbers may differ from those of the person who gave it to you."
 	}

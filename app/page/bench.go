@@ -11,10 +11,13 @@ import (
 // bench is a problem on which somebody works: the sheet and what marking
 // found on it.
 type bench struct {
-	p      *problems.Problem
-	sheet  sheet
-	result marking.Result
-	first  bool // the last marking was the first of the whole sheet
+	p       *problems.Problem
+	sheet   sheet
+	result  marking.Result
+	planted problems.Planted  // the working with a mistake, where that is the kind
+	options []problems.Option // the answers to choose from, where that is the kind
+	would   *would            // what the sheet's first wrong number would do
+	first   bool              // the last marking was the first of the whole sheet
 }
 
 // hintTurns is how many hints a line has.
@@ -22,21 +25,57 @@ const hintTurns = 3
 
 // newBench lays out a problem with a sheet, which may be an empty one.
 func newBench(p *problems.Problem, a address, s sheet) *bench {
-	s.Skill, s.Version, s.Seed, s.House, s.Mix = a.skill.ID, a.skill.Version, a.seed, a.house, a.mix
-	lines := make([]entry, len(p.Steps))
+	s.Skill, s.Version, s.Seed, s.House, s.Mix, s.Kind = a.skill.ID, a.skill.Version, a.seed, a.house, a.mix, a.kind
+	n := len(p.Steps)
+	if s.Kind == free {
+		n = max(1, len(s.Lines))
+	}
+	lines := make([]entry, n)
 	copy(lines, s.Lines)
 	s.Lines = lines
 	b := &bench{p: p, sheet: s}
+	switch s.Kind {
+	case mistake:
+		b.planted, _ = p.Plant(0)
+		b.keepTapped(len(b.planted.Lines))
+	case choice:
+		b.options = p.Options()
+		b.keepTapped(len(b.options))
+	}
 	b.mark()
+	if s.Marked {
+		b.would = b.tried()
+	}
 	return b
 }
 
-func (b *bench) mark() {
-	blanks := make([]string, len(b.sheet.Lines))
-	for i, e := range b.sheet.Lines {
-		blanks[i] = e.Text
+// solved is the problem by the route that the sheet takes.
+func (b *bench) solved() *problems.Problem {
+	if b.result.Problem != nil {
+		return b.result.Problem
 	}
-	b.result = marking.Blanks(b.p, blanks)
+	return b.p
+}
+
+func (b *bench) mark() {
+	texts := make([]string, len(b.sheet.Lines))
+	for i := range texts {
+		texts[i] = b.text(i)
+	}
+	if b.sheet.Kind == free {
+		b.result = markFree(b.p, texts)
+		return
+	}
+	b.result = marking.Blanks(b.p, texts)
+}
+
+// text is what stands on line i: in a working with a mistake, the lines
+// before it as they were given.
+func (b *bench) text(i int) string {
+	if b.sheet.Kind == mistake && i < b.planted.Wrong {
+		return b.planted.Lines[i]
+	}
+	return b.sheet.Lines[i].Text
 }
 
 // write sets the text of line i. Findings on it and on the lines after it no
@@ -46,8 +85,10 @@ func (b *bench) write(i int, text string) {
 		return
 	}
 	b.sheet.Lines[i].Text = text
-	for j := i; j < len(b.sheet.Lines); j++ {
-		b.sheet.Lines[j].Marked = false
+	for j := range b.sheet.Lines {
+		if f, ok := b.found(j); j >= i || ok && f.Verdict == marking.Replaced {
+			b.sheet.Lines[j].Marked = false
+		}
 	}
 	b.sheet.Done = false
 }
@@ -66,6 +107,7 @@ func (b *bench) markAll() {
 	for i := range b.sheet.Lines {
 		b.sheet.Lines[i].Marked = true
 	}
+	b.would = b.tried()
 	b.first = !b.sheet.Marked
 	b.sheet.Marked, b.sheet.Done = true, b.result.Done
 }
@@ -81,7 +123,10 @@ func (b *bench) found(i int) (marking.Finding, bool) {
 // wrong reports whether line i was marked and does not stand.
 func (b *bench) wrong(i int) bool {
 	f, ok := b.found(i)
-	return ok && f.Verdict != marking.Empty && !f.Verdict.Good()
+	if !ok || f.Verdict.Good() {
+		return false
+	}
+	return f.Verdict != marking.Empty && f.Verdict != marking.Replaced && f.Verdict != marking.NotTied
 }
 
 // fault is the earliest line that was marked and does not stand; -1: none.
@@ -145,10 +190,11 @@ func (b *bench) hints(i int) []string {
 // env is the numbers of the problem, the learner's own where marking has read
 // them.
 func (b *bench) env() []float64 {
-	env := b.p.Env()
+	p := b.solved()
+	env := p.Env()
 	for i := range b.sheet.Lines {
-		if f, ok := b.found(i); ok && f.Verdict != marking.Empty && !math.IsNaN(f.Value) {
-			env[b.p.StepSlot(i)] = f.Value
+		if f, ok := b.found(i); ok && f.Step >= 0 && !math.IsNaN(f.Value) {
+			env[p.StepSlot(f.Step)] = f.Value
 		}
 	}
 	return env

@@ -30,11 +30,58 @@ func (b *bench) numbers(i int) []chip {
 		list = append(list, c)
 	}
 	for j := 0; j < i; j++ {
-		if text := lineResult(b.sheet.Lines[j].Text, b.p.House.Imperial); text != "" {
-			list = append(list, chip{name: spaced(b.p.Steps[j].Name), says: b.p.Steps[j].Says, text: text, show: text})
+		text := lineResult(b.text(j), b.p.House.Imperial)
+		if text == "" {
+			continue
+		}
+		c := chip{name: b.lineName(j), says: "your " + b.lineName(j), text: text, show: text}
+		if k := b.step(j); k >= 0 {
+			c.says = b.solved().Steps[k].Says
+		}
+		list = append(list, c)
+	}
+	if b.sheet.Kind == free {
+		list = append(list, b.words()...)
+	}
+	return list
+}
+
+// words are the chips of all words that answer a line, for the keys have no
+// letters.
+func (b *bench) words() []chip {
+	var list []chip
+	for i := range b.p.Steps {
+		for _, word := range b.p.Steps[i].Choices {
+			if c := (chip{says: "the answer", text: word, show: word}); !slices.Contains(list, c) {
+				list = append(list, c)
+			}
 		}
 	}
 	return list
+}
+
+// units are the names of the units offered for line i, the likeliest first.
+func (b *bench) units(i int) []string {
+	p := b.solved()
+	if k := b.step(i); k >= 0 {
+		return units(&p.Steps[k])
+	}
+	var list []string
+	for n := range p.Steps {
+		own := units(&p.Steps[(i+n)%len(p.Steps)])
+		if len(own) > 0 && !slices.Contains(list, own[0]) {
+			list = append(list, own[0])
+		}
+	}
+	return list
+}
+
+// choices are the words of line i where it has no box.
+func (b *bench) choices(i int) []string {
+	if b.sheet.Kind == free {
+		return nil
+	}
+	return b.p.Steps[i].Choices
 }
 
 // spaced is the name of a number as people read it.

@@ -11,8 +11,12 @@ import (
 )
 
 func (w *work) lines() []app.UI {
-	list := make([]app.UI, len(w.bench.p.Steps))
+	list := make([]app.UI, len(w.bench.sheet.Lines))
 	for i := range list {
+		if w.bench.sheet.Kind == free {
+			list[i] = w.freeLine(i)
+			continue
+		}
 		list[i] = w.line(i)
 	}
 	return list
@@ -50,7 +54,7 @@ func (w *work) label(i int) string {
 
 // blank is the box of a line, or its words to choose from.
 func (w *work) blank(i int, marked bool, tone string) app.UI {
-	if choices := w.bench.p.Steps[i].Choices; len(choices) > 0 {
+	if choices := w.bench.choices(i); len(choices) > 0 {
 		return w.choices(i, choices)
 	}
 	mode := "text"
@@ -93,19 +97,23 @@ func (w *work) finding(i int, f marking.Finding, ok bool) []app.UI {
 	list := []app.UI{app.P().Class("word").Body(
 		app.Span().Class("sign").Aria("hidden", true).Text(j.sign),
 		app.Strong().Text(j.word),
-		app.If(readsApart(f), app.Span().Class("read-as").Text("read as "+f.ReadAs)),
+		app.If(w.bench.sheet.Kind != free && readsApart(f), app.Span().Class("read-as").Text("read as "+f.ReadAs)),
 	)}
 	if f.Verdict == marking.Right || f.Verdict == marking.Empty {
 		return list
 	}
-	if i != w.bench.fault() && !w.opened[i] && !f.Verdict.Good() {
+	if i != w.bench.fault() && !w.opened[i] && w.bench.wrong(i) {
 		return append(list, app.Button().Type("button").Class("link").DataSet("line", i).Text("Explain this line").OnClick(w.onExplain))
 	}
 	if f.Says != "" && (len(f.Slips) == 0 || f.Slips[0].Did != f.Says) {
 		list = append(list, app.P().Class("saying").Text(f.Says))
 	}
 	for n, s := range f.Slips {
-		list = append(list, explained(s, n > 0))
+		did := "What you did"
+		if n > 0 {
+			did = "Or this"
+		}
+		list = append(list, explained(s, did))
 	}
 	return list
 }
@@ -117,11 +125,7 @@ func readsApart(f marking.Finding) bool {
 }
 
 // explained is the explanation of a slip in its three parts.
-func explained(s marking.Named, other bool) app.UI {
-	did := "What you did"
-	if other {
-		did = "Or this"
-	}
+func explained(s marking.Named, did string) app.UI {
 	return app.Dl().Class("explained").Body(
 		app.Dt().Text(did), app.Dd().Text(s.Did),
 		app.Dt().Text("Why it does not hold"), app.Dd().Text(s.Why),

@@ -64,8 +64,8 @@ func (w *work) pad() app.UI {
 			quiet("◀", "caret left").DataSet("key", "◀").OnClick(w.onPress),
 			quiet("▶", "caret right").DataSet("key", "▶").OnClick(w.onPress),
 			w.ownUnit(),
-			w.onward(),
-			app.Button().Type("button").Class("key", "mark").ID("mark-line").TabIndex(-1).Text("Mark line").OnClick(w.onMarkLine),
+			w.onwardKey(),
+			w.markKey(),
 		),
 	)
 }
@@ -89,13 +89,27 @@ func (w *work) keys() []app.UI {
 	return list
 }
 
-// onward is the key to the next line, and on the last one the marking.
-func (w *work) onward() app.UI {
+// onwardKey is the key to the next line, and on the last one the marking. The
+// one line of a mistake has none after it.
+func (w *work) onwardKey() app.UI {
 	b := app.Button().Type("button").Class("key", "onward").ID("onward").TabIndex(-1)
-	if w.at == len(w.bench.p.Steps)-1 {
+	switch {
+	case w.bench.sheet.Kind == mistake:
+		return b.Text("Clear line").OnClick(w.onClear)
+	case w.bench.sheet.Kind == blanks && w.at == len(w.bench.p.Steps)-1:
 		return b.Text("Mark all").OnClick(w.onMarkAll)
 	}
 	return b.Text("Next line").OnClick(w.onOnward)
+}
+
+// markKey marks the line, or free lines all together, since each may belong
+// to any step.
+func (w *work) markKey() app.UI {
+	b := app.Button().Type("button").Class("key", "mark").ID("mark-line").TabIndex(-1)
+	if w.bench.sheet.Kind == free {
+		return b.Text("Mark all").OnClick(w.onMarkAll)
+	}
+	return b.Text("Mark line").OnClick(w.onMarkLine)
 }
 
 // chips are the numbers and units that belong to the line.
@@ -107,7 +121,7 @@ func (w *work) chips() []app.UI {
 			app.Span().Class("value").Text(c.show),
 		))
 	}
-	for n, u := range units(&w.bench.p.Steps[w.at]) {
+	for n, u := range w.bench.units(w.at) {
 		if n > 0 {
 			list = append(list, quiet(u, "").Class("chip", "unit").DataSet("unit", u).OnClick(w.onUnit))
 		}
@@ -117,7 +131,7 @@ func (w *work) chips() []app.UI {
 
 // ownUnit is the key of the unit that the line asks for.
 func (w *work) ownUnit() app.UI {
-	list := units(&w.bench.p.Steps[w.at])
+	list := w.bench.units(w.at)
 	if len(list) == 0 {
 		return quiet("", "no unit").Disabled(true)
 	}
@@ -158,10 +172,18 @@ func (w *work) onChip(ctx app.Context, e app.Event) {
 
 func (w *work) onUnit(ctx app.Context, e app.Event) {
 	name := ctx.JSSrc().Get("dataset").Get("unit").String()
-	w.set(ctx, w.editing().unit(name, units(&w.bench.p.Steps[w.at])))
+	w.set(ctx, w.editing().unit(name, w.bench.units(w.at)))
 }
 
-func (w *work) onOnward(ctx app.Context, e app.Event) { w.goTo(ctx, w.at+1) }
+func (w *work) onOnward(ctx app.Context, e app.Event) {
+	if w.bench.sheet.Kind == free {
+		w.onward(ctx, w.at)
+		return
+	}
+	w.goTo(ctx, w.at+1)
+}
+
+func (w *work) onClear(ctx app.Context, e app.Event) { w.set(ctx, edit{}) }
 
 func (w *work) onMarkLine(ctx app.Context, e app.Event) { w.markLine(ctx, w.at) }
 

@@ -31,7 +31,7 @@ func drawn(p *problems.Problem, solved bool) *draw.Scene {
 			opt.Ask.Text = a.Text(a.Value)
 		}
 	}
-	scene := draw.Riser(p.Building, solution(p), opt)
+	scene := draw.Riser(p.Building, solution(p, p.Building), opt)
 	return &scene
 }
 
@@ -45,10 +45,10 @@ func street(p *problems.Problem) []draw.Note {
 	return nil
 }
 
-// solution is the building worked out under the problem's house; nil where
-// the solver refuses it.
-func solution(p *problems.Problem) *solver.Solution {
-	sol, err := solver.Solve(p.Building, solver.Settings{Gamma: p.World().Gamma(), Profile: p.House.Profile(), TopMin: topPressure(p.House)})
+// solution is a building worked out under the problem's house; nil where the
+// solver refuses it.
+func solution(p *problems.Problem, b *solver.Building) *solver.Solution {
+	sol, err := solver.Solve(b, solver.Settings{Gamma: p.World().Gamma(), Profile: p.House.Profile(), TopMin: topPressure(p.House)})
 	if err != nil {
 		return nil
 	}

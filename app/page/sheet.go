@@ -14,7 +14,9 @@ type sheet struct {
 	Version int            `json:"version"` // of the skill
 	Seed    uint64         `json:"seed"`
 	House   problems.House `json:"house"`
+	Kind    string         `json:"kind,omitempty"`
 	Lines   []entry        `json:"lines"`
+	Tapped  []int          `json:"tapped,omitempty"` // lines or answers that were tapped, in order
 	Mix     []int          `json:"mix,omitempty"`
 	Marked  bool           `json:"marked,omitempty"` // as a whole, once
 	Done    bool           `json:"done,omitempty"`
@@ -30,12 +32,12 @@ type entry struct {
 
 // names reports whether the sheet is that of the address.
 func (s *sheet) names(a address) bool {
-	return s.Skill == a.skill.ID && s.Version == a.skill.Version && s.Seed == a.seed && sameHouse(s.House, a.house)
+	return s.Skill == a.skill.ID && s.Version == a.skill.Version && s.Seed == a.seed && s.Kind == a.kind && sameHouse(s.House, a.house)
 }
 
 // begun reports whether anything stands on the sheet.
 func (s *sheet) begun() bool {
-	return slices.ContainsFunc(s.Lines, func(e entry) bool { return strings.TrimSpace(e.Text) != "" })
+	return len(s.Tapped) > 0 || slices.ContainsFunc(s.Lines, func(e entry) bool { return strings.TrimSpace(e.Text) != "" })
 }
 
 // written counts the lines that are not empty.
@@ -72,8 +74,11 @@ func (d *desk) check() error {
 		return errors.New("there are more open problems in it than are ever saved")
 	}
 	for _, s := range d.Sheets {
-		if len(s.Lines) > maxLines {
+		if len(s.Lines) > maxLines || len(s.Tapped) > maxLines {
 			return errors.New("a problem in it has more lines than a problem can have")
+		}
+		if s.Kind != readKind(s.Kind) {
+			return errors.New("a problem in it is worked in a way that is not here")
 		}
 		for _, e := range s.Lines {
 			if length16(e.Text) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
@@ -96,10 +101,10 @@ func (d *desk) find(a address) (sheet, bool) {
 
 // put lays a sheet on top, in place of its older state.
 func (d *desk) put(s sheet) {
-	s.Lines = slices.Clone(s.Lines)
+	s.Lines, s.Tapped = slices.Clone(s.Lines), slices.Clone(s.Tapped)
 	d.Version = deskVersion
 	d.Sheets = slices.DeleteFunc(d.Sheets, func(o sheet) bool {
-		return o.Skill == s.Skill && o.Version == s.Version && o.Seed == s.Seed && sameHouse(o.House, s.House)
+		return o.Skill == s.Skill && o.Version == s.Version && o.Seed == s.Seed && o.Kind == s.Kind && sameHouse(o.House, s.House)
 	})
 	d.Sheets = slices.Insert(d.Sheets, 0, s)
 	d.Sheets = d.Sheets[:min(len(d.Sheets), maxSheets)]

@@ -18,7 +18,8 @@ type start struct {
 	house    problems.House
 	desk     desk
 	progress progress
-	mix      []int // chapters ticked for the mix
+	mix      []int  // chapters ticked for the mix
+	kind     string // how the problems are worked
 	notices  []string
 }
 
@@ -41,6 +42,7 @@ func (s *start) Render() app.UI {
 		heading("What shall we work out?"),
 		s.nextUp(),
 		s.mixed(),
+		s.kinds(),
 		app.Section().Class("chapters").Aria("labelledby", "chapters").Body(
 			app.H2().ID("chapters").Text("Choose a skill"),
 			app.Div().Body(s.chapters()...),
@@ -54,8 +56,8 @@ func (s *start) nextUp() app.UI {
 		if skill, ok := skills.ByID(open.Skill); ok && skill.Version == open.Version {
 			return app.Section().Class("next").Aria("label", "Carry on").Body(
 				app.P().Class("lead").Text(skill.Title),
-				app.P().Text(fmt.Sprintf("Your open problem: %d of %d lines written.", open.written(), len(open.Lines))),
-				app.A().Class("button", "primary").ID("next").Href(address{skill: skill, seed: open.Seed, house: open.House, mix: open.Mix}.url()).Text("Carry on"),
+				app.P().Text(openText(&open)),
+				app.A().Class("button", "primary").ID("next").Href(address{skill: skill, seed: open.Seed, house: open.House, mix: open.Mix, kind: open.Kind}.url()).Text("Carry on"),
 			)
 		}
 	}
@@ -73,6 +75,28 @@ func (s *start) nextUp() app.UI {
 		app.Button().Type("button").Class("button", "primary").ID("next").Text(text).OnClick(s.onSkill, skill.ID).DataSet("skill", skill.ID),
 	)
 }
+
+// openText says how far an open problem is.
+func openText(s *sheet) string {
+	if s.Kind == blanks {
+		return fmt.Sprintf("Your open problem: %d of %d lines written.", s.written(), len(s.Lines))
+	}
+	return "Your open problem: " + lower(kindText(s.Kind)) + "."
+}
+
+// kinds are the ways of working, behind one line that opens.
+func (s *start) kinds() app.UI {
+	list := make([]option, len(kinds))
+	for i, k := range kinds {
+		list[i] = option{k.name, k.text, k.note}
+	}
+	return app.Details().Class("mix", "kinds").Body(
+		app.Summary().ID("kinds").Text("How to work: "+lower(kindText(s.kind))),
+		group("kind", "A skill or mix that you open is worked", s.kind, list, s.onKind),
+	)
+}
+
+func (s *start) onKind(ctx app.Context, e app.Event) { s.kind = readKind(chosen(ctx)) }
 
 // mixed draws from several chapters.
 func (s *start) mixed() app.UI {
@@ -150,7 +174,7 @@ func (s *start) onSkill(ctx app.Context, e app.Event) {
 	if !ok {
 		return
 	}
-	ctx.Navigate(address{skill: skill, seed: someSeed(source()), house: s.house}.url())
+	ctx.Navigate(address{skill: skill, seed: someSeed(source()), house: s.house, kind: s.kind}.url())
 }
 
 func (s *start) onTick(ctx app.Context, e app.Event) {
@@ -179,6 +203,6 @@ func (s *start) onMix(ctx app.Context, e app.Event) {
 	}
 	rng := source()
 	if skill := pickSkill(skills.All(), mix, last, rng); skill != nil {
-		ctx.Navigate(address{skill: skill, seed: someSeed(rng), house: s.house, mix: mix}.url())
+		ctx.Navigate(address{skill: skill, seed: someSeed(rng), house: s.house, mix: mix, kind: s.kind}.url())
 	}
 }

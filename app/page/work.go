@@ -26,11 +26,11 @@ type session struct {
 	notices []string
 	picture *draw.Scene
 
-	at      int  // the line being written; -1: none
-	ours    bool // our own keys are shown
-	compare bool // the whole working is shown
-	opened  []bool
-	said    string // the latest finding, for those who listen
+	at      int          // the line being written; -1: none
+	ours    bool         // our own keys are shown
+	compare bool         // the whole working is shown
+	opened  map[int]bool // lines whose explanation was asked for
+	said    string       // the latest finding, for those who listen
 }
 
 // OnNav lays out the problem that the address names.
@@ -62,10 +62,15 @@ func (w *work) lay(open *desk) {
 		w.fault = "No problem could be drawn for this link. Take another number for it."
 		return
 	}
+	if fit := fitting(p, w.address.kind); fit != w.address.kind {
+		w.address.kind = fit
+		w.notices = append(w.notices, "This problem cannot be asked that way. Here it is line by line.")
+	}
 	s, _ := open.find(w.address)
 	w.bench = newBench(p, w.address, s)
 	w.picture = drawn(p, w.bench.sheet.Done)
-	w.opened = make([]bool, len(p.Steps))
+	w.compare = w.bench.sheet.Kind == choice && w.bench.sheet.Done
+	w.opened = map[int]bool{}
 	w.notices = append(w.notices, w.address.earlier)
 	if !sameHouse(w.own, w.address.house) {
 		w.notices = append(w.notices, "This problem keeps the house rules it was drawn with: "+houseWords(w.address.house)+".")
@@ -148,7 +153,12 @@ func (w *work) onKey(ctx app.Context, e app.Event) {
 		if e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() {
 			w.markAll(ctx)
 		} else {
-			w.markLine(ctx, i)
+			w.onward(ctx, i)
+		}
+	case "Backspace":
+		if w.bench.mayRemove(i) && w.bench.sheet.Lines[i].Text == "" {
+			e.PreventDefault()
+			w.remove(ctx, i)
 		}
 	case "ArrowDown":
 		e.PreventDefault()
@@ -199,6 +209,10 @@ func (w *work) markLine(ctx app.Context, i int) {
 	if w.bench == nil || i < 0 {
 		return
 	}
+	if w.bench.sheet.Kind == mistake {
+		w.putRight(ctx)
+		return
+	}
 	ok := w.bench.markLine(i)
 	w.opened[i] = true
 	w.save(ctx)
@@ -215,6 +229,10 @@ func (w *work) markLine(ctx app.Context, i int) {
 
 // markAll marks the sheet, notes the try, and goes to what there is to say.
 func (w *work) markAll(ctx app.Context) {
+	if w.bench.sheet.Kind == mistake {
+		w.putRight(ctx)
+		return
+	}
 	w.bench.markAll()
 	w.at = -1
 	w.said = w.verdict()

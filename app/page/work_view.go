@@ -27,14 +27,33 @@ func (w *work) Render() app.UI {
 			app.Div().Class("building").Body(&riser{Scene: w.picture}),
 		),
 		app.Div().Class("answer").Body(
-			app.H2().Class("lines-title").Text("Your lines"),
-			app.Ol().Class("lines").Body(w.lines()...),
+			w.working(),
+			w.wouldDo(),
 			w.outcome(),
 			w.workedOut(),
+			w.scheme(),
 			w.background(),
 		),
 		app.P().Class("unseen").ID("said").Attr("role", "status").Text(w.said),
 		w.foot(),
+	)
+}
+
+// working is where it is worked, after its kind.
+func (w *work) working() app.UI {
+	switch w.bench.sheet.Kind {
+	case mistake:
+		return w.toFind()
+	case choice:
+		return w.toChoose()
+	}
+	return app.Div().Class("working").Body(
+		app.Div().Class("lines-head").Body(
+			app.H2().Class("lines-title").Text("Your lines"),
+			w.kindSwitch(),
+		),
+		app.Ol().Class("lines").Body(w.lines()...),
+		app.Button().Type("button").Class("button", "add").ID("add").Hidden(w.bench.sheet.Kind != free).Text("Add a line").OnClick(w.onAdd),
 	)
 }
 
@@ -79,18 +98,34 @@ func (w *work) cautions() app.UI {
 // outcome is the marks and the ways on, once the sheet was marked.
 func (w *work) outcome() app.UI {
 	s := &w.bench.sheet
-	if !s.Marked {
+	if !s.Marked || !written(s.Kind) && !s.Done {
 		return app.Section().Class("outcome").Hidden(true)
 	}
+	title, note := "Found and put right", ""
+	switch {
+	case written(s.Kind):
+		title, note = fmt.Sprintf("%d of %d marks", w.bench.result.Marks, w.bench.result.Of), w.bench.result.Note
+	case s.Kind == choice:
+		title = "That is the answer"
+	}
 	return app.Section().Class("outcome").ID("result").TabIndex(-1).Aria("label", "Marks").DataSet("done", s.Done).Body(
-		app.H2().Text(fmt.Sprintf("%d of %d marks", w.bench.result.Marks, w.bench.result.Of)),
+		app.H2().Text(title),
 		app.P().Text(w.advice()),
+		app.P().Class("aside").Hidden(w.route() == "").Text(w.route()),
+		app.P().Class("aside").Hidden(note == "").Text(note),
 		app.Div().Class("ways").Body(w.ways()...),
+		w.otherKinds(),
 	)
 }
 
 // advice is what to do now that the sheet is marked.
 func (w *work) advice() string {
+	switch w.bench.sheet.Kind {
+	case mistake:
+		return fmt.Sprintf("Line %d was the first wrong line, and yours stands in its place.", w.bench.planted.Wrong+1)
+	case choice:
+		return "Here is the working that leads there."
+	}
 	if i := w.bench.fault(); i >= 0 {
 		return fmt.Sprintf("Put line %d right, then mark again. The lines below it follow from it.", i+1)
 	}
@@ -115,7 +150,7 @@ func (w *work) ways() []app.UI {
 		another.Class("primary")
 	}
 	list := []app.UI{another}
-	if len(w.bench.result.Slips) > 0 {
+	if written(w.bench.sheet.Kind) && len(w.bench.result.Slips) > 0 {
 		list = append(list, app.Button().Type("button").Class("button").ID("trap").Text("Another with this trap").OnClick(w.onTrap))
 	}
 	if len(w.address.mix) > 0 {
@@ -157,7 +192,7 @@ func (w *work) background() app.UI {
 // foot is what is under the thumb: the keys while a line is written, else the
 // next thing to do.
 func (w *work) foot() app.UI {
-	if w.at >= 0 && len(w.bench.p.Steps[w.at].Choices) == 0 {
+	if w.at >= 0 && len(w.bench.choices(w.at)) == 0 {
 		return w.pad()
 	}
 	var list []app.UI
@@ -168,15 +203,17 @@ func (w *work) foot() app.UI {
 		list = append(list, button("foot-mix", "Next of the mix", true).OnClick(w.onMix))
 	case s.Marked && s.Done:
 		list = append(list, button("foot-another", "Another like this", true).OnClick(w.onAnother))
+	case !written(s.Kind):
+		list = append(list, w.footFind()...)
 	case w.bench.wrong(max(next, 0)):
 		list = append(list, button("foot-line", fmt.Sprintf("Fix line %d", next+1), true).OnClick(w.onNextLine))
 	case next >= 0:
 		list = append(list, button("foot-line", fmt.Sprintf("Write line %d", next+1), true).OnClick(w.onNextLine))
 	}
-	if s.begun() && !s.Done {
+	if written(s.Kind) && s.begun() && !s.Done {
 		list = append(list, button("foot-mark", "Mark all", next < 0).OnClick(w.onMarkAll))
 	}
-	return app.Div().Class("bar").Body(list...)
+	return app.Div().Class("bar").Hidden(len(list) == 0).Body(list...)
 }
 
 func button(id, text string, primary bool) app.HTMLButton {

@@ -14,7 +14,7 @@ func (w *work) workedOut() app.UI {
 	if !w.compare {
 		return app.Section().Class("worked").Hidden(true)
 	}
-	lines := w.bench.p.Worked()
+	lines := w.bench.solved().Worked()
 	var list []app.UI
 	for i := range lines {
 		list = append(list, w.workedLine(i, &lines[i]))
@@ -26,14 +26,14 @@ func (w *work) workedOut() app.UI {
 }
 
 func (w *work) workedLine(i int, l *problems.Line) app.UI {
-	own := w.bench.sheet.Lines[i].Text
+	own := w.bench.own(i)
 	if own == "" {
 		own = "nothing written"
 	}
 	return app.Li().Body(
 		app.P().Class("says").Body(app.Span().Class("number").Text(strconv.Itoa(i+1)), app.Span().Text(l.Says)),
 		app.Div().Class("side").Body(
-			app.Div().Class("own").Body(app.Span().Class("who").Text("Yours"), app.Span().Class("value").Text(own)),
+			app.Div().Class("own").Hidden(!written(w.bench.sheet.Kind)).Body(app.Span().Class("who").Text("Yours"), app.Span().Class("value").Text(own)),
 			app.Div().Class("theirs").Body(
 				app.Span().Class("who").Text("Worked"),
 				app.P().Class("formula").Body(mathOf(l.Expr)),
