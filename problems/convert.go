@@ -12,15 +12,15 @@ const plateSuffix = "_gauge"
 // conversions of what US gauges and plates read into the SI working of the
 // mixed system. Formulas are over the plate's number.
 var conversions = []struct {
-	measure        measure.Of
+	measure        *measure.Of
 	says           string
 	right, flipped string
 }{
-	{measure.Pressure, "in kilopascals", "@ x kpa_per_psi", "@ / kpa_per_psi"},
-	{measure.Tank, "in litres", "@ x litre_per_gallon", "@ / litre_per_gallon"},
-	{measure.FlowRate, "in litres per second", "@ x ls_per_gpm", "@ / ls_per_gpm"},
-	{measure.Height, "in metres", "@ x metre_per_foot", "@ / metre_per_foot"},
-	{measure.PipeLength, "in metres", "@ x metre_per_foot", "@ / metre_per_foot"},
+	{&measure.Pressure, "in kilopascals", "@ x kpa_per_psi", "@ / kpa_per_psi"},
+	{&measure.Tank, "in litres", "@ x litre_per_gallon", "@ / litre_per_gallon"},
+	{&measure.FlowRate, "in litres per second", "@ x ls_per_gpm", "@ / ls_per_gpm"},
+	{&measure.Height, "in metres", "@ x metre_per_foot", "@ / metre_per_foot"},
+	{&measure.PipeLength, "in metres", "@ x metre_per_foot", "@ / metre_per_foot"},
 }
 
 // conversion is the first line of a mixed problem for a given that is read in

@@ -55,7 +55,7 @@ type Skill struct {
 type Given struct {
 	Name    string // as in formulas: "street"
 	Says    string // "street pressure on the gauge in the meter room, no flow"
-	Measure measure.Of
+	Measure *measure.Of
 	// Plate is set for what is read off a US gauge or plate: in the mixed
 	// system it is told in US units and converted as the first step.
 	Plate bool
@@ -67,7 +67,7 @@ type Rule struct {
 	Says    string // "pressure lost going up"
 	Formula string // "gamma x height"
 	Metric  string // the formula in SI units where it is another; else empty
-	Measure measure.Of
+	Measure *measure.Of
 	Whole   bool     // the result counts whole things: floors, zones
 	Choices []string // the result is one of these words; the formula gives the index
 	Figures int      // figures the worked solution shows; 0: three

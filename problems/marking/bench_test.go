@@ -21,7 +21,7 @@ import (
 func long() *problems.Skill {
 	s := &problems.Skill{
 		ID: "twelve-steps", Version: 1,
-		Givens: []problems.Given{{Name: "street", Says: "street", Measure: measure.Pressure}, {Name: "height", Says: "height", Measure: measure.Height}},
+		Givens: []problems.Given{{Name: "street", Says: "street", Measure: &measure.Pressure}, {Name: "height", Says: "height", Measure: &measure.Height}},
 		Draw: func(s *building.Sheet) {
 			s.Tower(building.Plan{})
 			s.Set("street", s.Steps(300, 900, 10))
@@ -30,7 +30,7 @@ func long() *problems.Skill {
 	}
 	last, slips := "street", 0
 	for i := range 12 {
-		r := problems.Rule{Name: fmt.Sprintf("step_%d", i), Says: "step", Measure: measure.Pressure, Formula: fmt.Sprintf("%s + gamma x height x 0.%d", last, 2*i+11)}
+		r := problems.Rule{Name: fmt.Sprintf("step_%d", i), Says: "step", Measure: &measure.Pressure, Formula: fmt.Sprintf("%s + gamma x height x 0.%d", last, 2*i+11)}
 		for k := 0; slips < 30 && k < 3; k++ {
 			r.Slips = append(r.Slips, problems.Slip{ID: fmt.Sprintf("slip-%d-%d", i, k), Formula: []string{
 				fmt.Sprintf("%s - gamma x height x 0.%d", last, 2*i+11),
@@ -59,8 +59,12 @@ var timedWays = []timed{
 	{"every second line, two slips", learner{write: figures(4), lines: second}, true, false},
 	{"free lines, right", learner{write: figures(3)}, false, true},
 	{"free lines, two slips", learner{write: figures(3)}, true, true},
+	{"free, one number that nothing explains", learner{write: astray, lines: last}, false, true},
 	{"free expressions, two slips", learner{write: figures(3), expr: numbersIn}, true, true},
 }
+
+// astray writes a number that has nothing to do with the step.
+func astray(_ *learner, _ *problems.Step, v float64) (string, float64) { return round(1.3717*v, 4) }
 
 // sheet is a marking to be timed, and how many lines it has.
 type sheet struct {

@@ -21,18 +21,18 @@ var (
 	sitesSI = []site{{"700 m", 93}, {"1,000 m", 89.9}, {"1,050 m", 89.3}, {"1,400 m", 85.6}}
 )
 
-var _ = add(problems.Skill{
+var absolutePressureSkill = problems.Skill{
 	ID: "absolute-pressure", Title: "From gauge to absolute pressure",
 	Chapter: 1, Order: 180, Year: 2, Kind: problems.Sum,
 	Ask: "The building stands {altitude} above sea level, where the atmosphere is {site_air}. With no water flowing the gauge in the meter room reads {street}. A pressure tank stands on level {level}, {tank_up} above that gauge. What is the absolute pressure of the air in the tank?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "tank_up", Says: "height of the tank above the gauge", Measure: measure.Height},
-		{Name: "site_air", Says: "atmosphere at the site, {altitude} above sea level", Measure: measure.AbsPressure},
+		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "tank_up", Says: "height of the tank above the gauge", Measure: &measure.Height},
+		{Name: "site_air", Says: "atmosphere at the site, {altitude} above sea level", Measure: &measure.AbsPressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "lost", Says: "pressure lost going up to the tank", Measure: measure.Pressure,
+			Name: "lost", Says: "pressure lost going up to the tank", Measure: &measure.Pressure,
 			Formula: "gamma x tank_up",
 			Why:     "The water standing between the two weighs on the gauge, not on the tank above it.",
 			Slips: []problems.Slip{{
@@ -43,7 +43,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_tank", Says: "gauge pressure at the tank", Measure: measure.Pressure,
+			Name: "at_tank", Says: "gauge pressure at the tank", Measure: &measure.Pressure,
 			Formula: "street - lost",
 			Why:     "A gauge on the tank itself would read what the street has left at that height.",
 			Slips: []problems.Slip{{
@@ -54,7 +54,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "absolute", Says: "absolute pressure of the air in the tank", Measure: measure.AbsPressure,
+			Name: "absolute", Says: "absolute pressure of the air in the tank", Measure: &measure.AbsPressure,
 			Formula: "at_tank + site_air",
 			Why:     "A gauge calls the open air zero. Counted from true vacuum, the air of the site is there as well.",
 			Slips: []problems.Slip{
@@ -120,19 +120,21 @@ var _ = add(problems.Skill{
 		gauge := b.At(w.Focus, b.Levels[w.Focus].Elevation, w.Gamma())
 		return float64(solver.AbsolutePressure(gauge, w.Pressure("site_air")))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&absolutePressureSkill) }
+
+var siphonDepthSkill = problems.Skill{
 	ID: "siphon-depth", Title: "How deep a vacuum draws",
 	Chapter: 1, Order: 190, Year: 2, Kind: problems.Choice,
 	Ask: "The main was shut and drained, and a gauge at the faucet on level {level} shows a vacuum of {vacuum}. A hose hangs from that faucet into an open tank; the water in the tank stands {below} below the faucet. How high does the vacuum lift water, and is the water of the tank drawn into the pipe?",
 	Givens: []problems.Given{
-		{Name: "vacuum", Says: "vacuum at the faucet, below the atmosphere", Measure: measure.Vacuum},
-		{Name: "below", Says: "height from the water in the tank up to the faucet", Measure: measure.Height},
+		{Name: "vacuum", Says: "vacuum at the faucet, below the atmosphere", Measure: &measure.Vacuum},
+		{Name: "below", Says: "height from the water in the tank up to the faucet", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "lifted", Says: "height to which the vacuum lifts water", Measure: measure.Height,
+			Name: "lifted", Says: "height to which the vacuum lifts water", Measure: &measure.Height,
 			Formula: "head_per_vacuum x vacuum",
 			Why:     "The open air pushes on the water in the tank, and the pipe pushes back less. The water rises until its weight makes up the difference.",
 			Slips: []problems.Slip{
@@ -151,7 +153,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "drawn", Says: "is the water of the tank drawn into the pipe", Measure: measure.Answer,
+			Name: "drawn", Says: "is the water of the tank drawn into the pipe", Measure: &measure.Answer,
 			Formula: "lifted > below", Choices: []string{"no", "yes"},
 			Why: "Once the lift is more than the height up to the faucet, the water goes over the top and down into the pipe.",
 			Slips: []problems.Slip{{
@@ -198,7 +200,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&siphonDepthSkill) }
 
 // tankDepths are heights from the water of an open tank up to a faucet.
 // Common practice, no source.

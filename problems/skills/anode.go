@@ -7,19 +7,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var anodeLifeSkill = problems.Skill{
 	ID: "anode-life", Title: "How long an anode lasts",
 	Chapter: 8, Order: 100, Year: 4, Kind: problems.Sum,
 	Ask: "A buried steel pipe of the water service is protected by an anode of {metal}, {weight}. It was measured to give {current}. The metal holds {capacity}, and {efficiency} of that protects the pipe; the rest is lost on the anode itself. How long does it last?",
 	Givens: []problems.Given{
-		{Name: "weight", Says: "weight of the anode", Measure: measure.Weight},
-		{Name: "current", Says: "current that it gives", Measure: measure.SmallAmps},
-		{Name: "capacity", Says: "charge that the metal holds", Measure: measure.AnodeCharge},
-		{Name: "efficiency", Says: "share of it that protects", Measure: measure.Share},
+		{Name: "weight", Says: "weight of the anode", Measure: &measure.Weight},
+		{Name: "current", Says: "current that it gives", Measure: &measure.SmallAmps},
+		{Name: "capacity", Says: "charge that the metal holds", Measure: &measure.AnodeCharge},
+		{Name: "efficiency", Says: "share of it that protects", Measure: &measure.Share},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "charge", Says: "charge that protects", Measure: measure.Charge,
+			Name: "charge", Says: "charge that protects", Measure: &measure.Charge,
 			Formula: "weight x capacity x efficiency",
 			Why:     "The anode is a store of charge. Only the part that goes through the pipe protects it.",
 			Slips: []problems.Slip{
@@ -44,7 +44,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "steady", Says: "current in amperes", Measure: measure.Current,
+			Name: "steady", Says: "current in amperes", Measure: &measure.Current,
 			Formula: "current / ma_per_amp",
 			Why:     "The charge is in ampere-hours, so the current must be in amperes.",
 			Slips: []problems.Slip{{
@@ -55,7 +55,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "life_hours", Says: "life in hours", Measure: measure.TimeHours,
+			Name: "life_hours", Says: "life in hours", Measure: &measure.TimeHours,
 			Formula: "charge / steady",
 			Why:     "Ampere-hours over amperes leaves hours.",
 			Slips: []problems.Slip{{
@@ -66,7 +66,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "life", Says: "life of the anode", Measure: measure.TimeYears,
+			Name: "life", Says: "life of the anode", Measure: &measure.TimeYears,
 			Formula: "life_hours / hours_per_year",
 			Why:     "It works day and night: a year has 8,760 hours.",
 			Slips: []problems.Slip{{
@@ -92,7 +92,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return solver.AnodeLife(w.SI("weight"), w.SI("capacity"), w.SI("efficiency"), w.SI("current"))
 	},
-})
+}
+
+func init() { add(&anodeLifeSkill) }
 
 // drawAnode draws an anode that lasts some 5 to 45 years.
 func drawAnode(s *building.Sheet) {

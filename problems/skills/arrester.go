@@ -7,27 +7,27 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var arresterSizeSkill = problems.Skill{
 	ID: "arrester-size", Title: "Choosing a water hammer arrester",
 	Chapter: 8, Order: 30, Year: 3, Kind: problems.Table,
 	Ask: "On level {level} a cold branch, {length} long, feeds {closets} water closets with flush valves of {closet_units} and {lavs} lavatories of {lav_units}. One arrester serves a branch of up to {longest}; a longer one gets two, each for half of the units. The table: A to {most_a}, B to {most_b}, C to {most_c}, D to {most_d}, E to {most_e}, F to 330 wsfu. Which size is used?",
 	Givens: []problems.Given{
-		{Name: "length", Says: "length of the branch", Measure: measure.PipeLength},
-		{Name: "closets", Says: "water closets", Measure: measure.Count},
-		{Name: "closet_units", Says: "cold units of a water closet", Measure: measure.Units},
-		{Name: "lavs", Says: "lavatories", Measure: measure.Count},
-		{Name: "lav_units", Says: "cold units of a lavatory", Measure: measure.Units},
-		{Name: "lav_total", Says: "hot and cold units of a lavatory together", Measure: measure.Units},
-		{Name: "longest", Says: "longest branch for one arrester", Measure: measure.PipeLength},
-		{Name: "most_a", Says: "most units of size A", Measure: measure.Units},
-		{Name: "most_b", Says: "most units of size B", Measure: measure.Units},
-		{Name: "most_c", Says: "most units of size C", Measure: measure.Units},
-		{Name: "most_d", Says: "most units of size D", Measure: measure.Units},
-		{Name: "most_e", Says: "most units of size E", Measure: measure.Units},
+		{Name: "length", Says: "length of the branch", Measure: &measure.PipeLength},
+		{Name: "closets", Says: "water closets", Measure: &measure.Count},
+		{Name: "closet_units", Says: "cold units of a water closet", Measure: &measure.Units},
+		{Name: "lavs", Says: "lavatories", Measure: &measure.Count},
+		{Name: "lav_units", Says: "cold units of a lavatory", Measure: &measure.Units},
+		{Name: "lav_total", Says: "hot and cold units of a lavatory together", Measure: &measure.Units},
+		{Name: "longest", Says: "longest branch for one arrester", Measure: &measure.PipeLength},
+		{Name: "most_a", Says: "most units of size A", Measure: &measure.Units},
+		{Name: "most_b", Says: "most units of size B", Measure: &measure.Units},
+		{Name: "most_c", Says: "most units of size C", Measure: &measure.Units},
+		{Name: "most_d", Says: "most units of size D", Measure: &measure.Units},
+		{Name: "most_e", Says: "most units of size E", Measure: &measure.Units},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "branch", Says: "cold units on the branch", Measure: measure.Units,
+			Name: "branch", Says: "cold units on the branch", Measure: &measure.Units,
 			Formula: "closets x closet_units + lavs x lav_units",
 			Why:     "Every quick valve on the branch can start a blow, so the units of the whole branch count.",
 			Slips: []problems.Slip{
@@ -46,7 +46,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "arresters", Says: "arresters on the branch", Measure: measure.Count, Whole: true,
+			Name: "arresters", Says: "arresters on the branch", Measure: &measure.Count, Whole: true,
 			Formula: "1 + (length > longest)",
 			Why:     "A blow spends itself on a long branch before it finds the arrester. So a long branch gets a second one near its middle.",
 			Slips: []problems.Slip{
@@ -65,12 +65,12 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "each", Says: "units for each arrester", Measure: measure.Units,
+			Name: "each", Says: "units for each arrester", Measure: &measure.Units,
 			Formula: "branch / arresters",
 			Why:     "Two arresters share the branch: their sizes together must carry its units.",
 		},
 		{
-			Name: "size", Says: "size of the arrester", Measure: measure.Answer,
+			Name: "size", Says: "size of the arrester", Measure: &measure.Answer,
 			Formula: "(each > most_a) + (each > most_b) + (each > most_c) + (each > most_d) + (each > most_e)",
 			Choices: []string{"A", "B", "C", "D", "E", "F"},
 			Why:     "Go down the table to the first row that is large enough.",
@@ -101,7 +101,9 @@ var _ = add(problems.Skill{
 		size, _ := solver.ArresterFor(units, w.Length("length"), w.Length("longest"))
 		return float64(size)
 	},
-})
+}
+
+func init() { add(&arresterSizeSkill) }
 
 func drawArrester(s *building.Sheet) {
 	t := suppliedTower(s, building.Plan{Uses: flushes, Min: 3, Max: 15})

@@ -7,18 +7,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var pressureBelowGaugeSkill = problems.Skill{
 	ID: "pressure-below-gauge", Title: "Pressure below the gauge, going down",
 	Chapter: 1, Order: 150, Year: 1, Kind: problems.Sum,
 	Ask: "The building is fed down from a header on the top level. The gauge on the header reads {reading} with no water flowing and is {gauge_up} above the floor of level 1. What does a gauge read on the shower arm on level {level}, {outlet_up} above the same floor?",
 	Givens: []problems.Given{
-		{Name: "reading", Says: "reading of the gauge on the header, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "gauge_up", Says: "gauge on the header, above the floor of level 1", Measure: measure.Height},
-		{Name: "outlet_up", Says: "shower arm on level {level}, above the floor of level 1", Measure: measure.Height},
+		{Name: "reading", Says: "reading of the gauge on the header, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "gauge_up", Says: "gauge on the header, above the floor of level 1", Measure: &measure.Height},
+		{Name: "outlet_up", Says: "shower arm on level {level}, above the floor of level 1", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "drop", Says: "height from the gauge down to the shower arm", Measure: measure.Height,
+			Name: "drop", Says: "height from the gauge down to the shower arm", Measure: &measure.Height,
 			Formula: "gauge_up - outlet_up",
 			Why:     "Only the water between the two points makes the difference between them.",
 			Slips: []problems.Slip{
@@ -37,7 +37,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "gained", Says: "pressure gained going down", Measure: measure.Pressure,
+			Name: "gained", Says: "pressure gained going down", Measure: &measure.Pressure,
 			Formula: "gamma x drop",
 			Why:     "Each foot or metre of water below the gauge adds its weight.",
 			Slips: []problems.Slip{{
@@ -48,7 +48,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "pressure", Says: "pressure at the shower on level {level}", Measure: measure.Pressure,
+			Name: "pressure", Says: "pressure at the shower on level {level}", Measure: &measure.Pressure,
 			Formula: "reading + gained",
 			Why:     "The header's pressure is there already; the water hanging below it comes on top.",
 			Slips: []problems.Slip{
@@ -111,7 +111,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(w.Building.At(w.Focus, w.Building.Highest(w.Focus), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&pressureBelowGaugeSkill) }
 
 // headerReadings are pressures in the header of a down-feed system, as its
 // gauge shows them. Common practice, no source.

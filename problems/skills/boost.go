@@ -41,22 +41,22 @@ func setBoost(s *building.Sheet, boost unit.Pressure) {
 	feedAbove(s, 0)
 }
 
-var _ = add(problems.Skill{
+var boostSkill = problems.Skill{
 	ID: "boost", Title: "Pressure that the booster must add",
 	Chapter: 4, Order: 10, Year: 2, Kind: problems.Sum,
 	Ask: "The booster stands beside the meter. The gauge ahead of the meter shows {static} at night and no less than {low_street} at the peak. At design flow meter and backflow preventer take {entry_loss}, the pump set's own valves {set_loss}, the riser {friction}. The shower on level {level} is {height} above the pump and must have {least} ({limit_says}). What must the pumps add?",
 	Givens: []problems.Given{
-		{Name: "static", Says: "highest street pressure, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "low_street", Says: "lowest street pressure, at the peak", Measure: measure.Pressure, Plate: true},
-		{Name: "entry_loss", Says: "loss of meter and backflow preventer", Measure: measure.Pressure},
-		{Name: "set_loss", Says: "loss of the pump set's own valves and headers", Measure: measure.Pressure},
-		{Name: "friction", Says: "friction of the riser", Measure: measure.Pressure},
-		{Name: "height", Says: "height of the highest shower above the pump", Measure: measure.Height},
-		{Name: "least", Says: "pressure to be left at the highest shower", Measure: measure.Pressure},
+		{Name: "static", Says: "highest street pressure, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "low_street", Says: "lowest street pressure, at the peak", Measure: &measure.Pressure, Plate: true},
+		{Name: "entry_loss", Says: "loss of meter and backflow preventer", Measure: &measure.Pressure},
+		{Name: "set_loss", Says: "loss of the pump set's own valves and headers", Measure: &measure.Pressure},
+		{Name: "friction", Says: "friction of the riser", Measure: &measure.Pressure},
+		{Name: "height", Says: "height of the highest shower above the pump", Measure: &measure.Height},
+		{Name: "least", Says: "pressure to be left at the highest shower", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "suction", Says: "pressure at the pump's inlet at the peak", Measure: measure.Pressure,
+			Name: "suction", Says: "pressure at the pump's inlet at the peak", Measure: &measure.Pressure,
 			Formula: "low_street - entry_loss",
 			Why:     "The pump works hardest when the street is lowest. Meter and backflow preventer come before it, so they are paid here and not again.",
 			Slips: []problems.Slip{
@@ -75,7 +75,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "column", Says: "pressure that the climb costs", Measure: measure.Pressure,
+			Name: "column", Says: "pressure that the climb costs", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "Each foot or metre of height costs the same pressure.",
 			Slips: []problems.Slip{{
@@ -86,7 +86,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "discharge", Says: "pressure needed behind the pumps", Measure: measure.Pressure,
+			Name: "discharge", Says: "pressure needed behind the pumps", Measure: &measure.Pressure,
 			Formula: "column + friction + set_loss + least",
 			Why:     "Behind the pumps the water pays for the set, the riser and the climb, and still has {least} at the shower.",
 			Slips: []problems.Slip{
@@ -111,7 +111,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "boost", Says: "pressure that the pumps must add", Measure: measure.Pressure,
+			Name: "boost", Says: "pressure that the pumps must add", Measure: &measure.Pressure,
 			Formula: "discharge - suction",
 			Why:     "A booster adds to what the street brings to its inlet. Only the difference is the pump's work.",
 			Slips: []problems.Slip{
@@ -154,20 +154,22 @@ var _ = add(problems.Skill{
 		losses := b.Friction.OfColumn(up) + w.Pressure("set_loss")
 		return float64(solver.Discharge(w.Gamma(), up, losses, w.Pressure("least")) - b.Street.Low + b.Losses.Total())
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&boostSkill) }
+
+var totalHeadSkill = problems.Skill{
 	ID: "total-head", Title: "Pump head from two gauges",
 	Chapter: 4, Order: 20, Year: 2, Kind: problems.Sum,
 	Ask: "A booster pump runs at design flow. The gauge at its inlet reads {suction}, the gauge at its outlet {discharge}. The outlet gauge hangs {gauges_apart} higher than the inlet gauge; both pipes are the same size. What is the pump's total head, to look up on its curve?",
 	Givens: []problems.Given{
-		{Name: "suction", Says: "gauge at the pump's inlet", Measure: measure.Pressure, Plate: true},
-		{Name: "discharge", Says: "gauge at the pump's outlet", Measure: measure.Pressure, Plate: true},
-		{Name: "gauges_apart", Says: "height of the outlet gauge above the inlet gauge", Measure: measure.Height},
+		{Name: "suction", Says: "gauge at the pump's inlet", Measure: &measure.Pressure, Plate: true},
+		{Name: "discharge", Says: "gauge at the pump's outlet", Measure: &measure.Pressure, Plate: true},
+		{Name: "gauges_apart", Says: "height of the outlet gauge above the inlet gauge", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "gain", Says: "pressure gained between the gauges", Measure: measure.Pressure,
+			Name: "gain", Says: "pressure gained between the gauges", Measure: &measure.Pressure,
 			Formula: "discharge - suction",
 			Why:     "The pump adds to what comes in, so its work is the difference of the two gauges.",
 			Slips: []problems.Slip{
@@ -186,7 +188,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "gauge_head", Says: "that gain as a height of water", Measure: measure.Height,
+			Name: "gauge_head", Says: "that gain as a height of water", Measure: &measure.Height,
 			Formula: "gain / gamma",
 			Why:     "Pump curves are drawn in feet or metres of water, so the pressure is turned into a height.",
 			Slips: []problems.Slip{{
@@ -197,7 +199,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "total_head", Says: "total head of the pump", Measure: measure.Height,
+			Name: "total_head", Says: "total head of the pump", Measure: &measure.Height,
 			Formula: "gauge_head + gauges_apart",
 			Why:     "Between the gauges the pump also lifts the water by {gauges_apart}. The outlet gauge does not show that, because it hangs higher.",
 			Slips: []problems.Slip{
@@ -233,4 +235,6 @@ var _ = add(problems.Skill{
 		suction := w.Pressure("suction")
 		return float64(solver.PumpHead(suction, suction+w.Building.Booster.Boost, w.Gamma(), w.Length("gauges_apart")))
 	},
-})
+}
+
+func init() { add(&totalHeadSkill) }

@@ -10,21 +10,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var boosterShortfallSkill = problems.Skill{
 	ID: "booster-shortfall", Title: "Does it need a booster, and by how much",
 	Chapter: 2, Order: 40, Year: 2, Kind: problems.Sum,
 	Ask: "The gauge in the meter room reads {static} at noon with no flow, and {peak} at the peak of the day. At that flow the meter and the backflow preventer take {losses}, the riser {friction}. The shower on level {level}, the highest outlet, is {height} above the gauge; {least} must be left there ({limit_says}). Does the building need a booster? By how much is it short, or how much is to spare?",
 	Givens: []problems.Given{
-		{Name: "static", Says: "gauge in the meter room at noon, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "peak", Says: "lowest residual on that gauge, at peak flow", Measure: measure.Pressure, Plate: true},
-		{Name: "losses", Says: "loss of meter and backflow preventer at peak flow", Measure: measure.Pressure},
-		{Name: "friction", Says: "friction of the riser at peak flow", Measure: measure.Pressure},
-		{Name: "height", Says: "height of the highest shower above the gauge", Measure: measure.Height},
-		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: measure.Pressure},
+		{Name: "static", Says: "gauge in the meter room at noon, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "peak", Says: "lowest residual on that gauge, at peak flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "losses", Says: "loss of meter and backflow preventer at peak flow", Measure: &measure.Pressure},
+		{Name: "friction", Says: "friction of the riser at peak flow", Measure: &measure.Pressure},
+		{Name: "height", Says: "height of the highest shower above the gauge", Measure: &measure.Height},
+		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "entry", Says: "pressure behind the backflow preventer at peak", Measure: measure.Pressure,
+			Name: "entry", Says: "pressure behind the backflow preventer at peak", Measure: &measure.Pressure,
 			Formula: "peak - losses",
 			Why:     "The top floor is short at the peak of the day or not at all, so the sum starts from the lowest residual.",
 			Slips: []problems.Slip{
@@ -43,7 +43,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "lost", Says: "pressure lost going up", Measure: measure.Pressure,
+			Name: "lost", Says: "pressure lost going up", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "Each foot or metre of height costs the same pressure.",
 			Slips: []problems.Slip{{
@@ -54,7 +54,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_top", Says: "pressure at the highest shower at peak", Measure: measure.Pressure,
+			Name: "at_top", Says: "pressure at the highest shower at peak", Measure: &measure.Pressure,
 			Formula: "entry - lost - friction",
 			Why:     "Height and friction both come off on the way up.",
 			Slips: []problems.Slip{
@@ -73,7 +73,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "booster", Says: "is a booster needed", Measure: measure.Answer,
+			Name: "booster", Says: "is a booster needed", Measure: &measure.Answer,
 			Formula: "at_top < least", Choices: []string{"no", "yes"},
 			Why:   "The street alone must leave {least} at the highest outlet. If it leaves less, a pump makes up the rest.",
 			Would: boosterOrNot,
@@ -85,7 +85,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "margin", Says: "pressure short, or to spare", Measure: measure.Pressure,
+			Name: "margin", Says: "pressure short, or to spare", Measure: &measure.Pressure,
 			Formula: "abs(least - at_top)",
 			Why:     "The difference between what is there and what must be left is what is short, or to spare.",
 			Would:   boostBy,
@@ -146,7 +146,9 @@ var _ = add(problems.Skill{
 		}
 		return math.Abs(float64(w.Pressure("least") - sol.TopOnly + w.Pressure("friction")))
 	},
-})
+}
+
+func init() { add(&boosterShortfallSkill) }
 
 // noonAndPeak are two readings of the street gauge.
 type noonAndPeak struct{ static, peak float64 }

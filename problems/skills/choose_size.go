@@ -11,25 +11,25 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var chooseSizeSkill = problems.Skill{
 	ID: "choose-size", Title: "Choosing the size",
 	Chapter: 3, Order: 150, Year: 3, Kind: problems.Choice,
 	Ask: "A pipe carries {flow} of {water}. Friction may be {allowed}, and the water no faster than {limit} ({other_limit} for {other_water}). Three sizes of copper tube, type L, are at hand. A: {size_a}, bore {bore_a}, friction at this flow {loss_a}. B: {size_b}, bore {bore_b}, {loss_b}. C: {size_c}, bore {bore_c}, {loss_c}. C passes both tests, and the code's smallest size for this pipe is below A. Which is the smallest size that will do?",
 	Givens: append([]problems.Given{
-		{Name: "flow", Says: "flow", Measure: measure.FlowRate},
-		{Name: "allowed", Says: "friction that the pipe may have", Measure: measure.Friction},
-		{Name: "limit", Says: "highest speed of {water}", Measure: measure.Velocity},
-		{Name: "other_limit", Says: "highest speed of {other_water}", Measure: measure.Velocity},
+		{Name: "flow", Says: "flow", Measure: &measure.FlowRate},
+		{Name: "allowed", Says: "friction that the pipe may have", Measure: &measure.Friction},
+		{Name: "limit", Says: "highest speed of {water}", Measure: &measure.Velocity},
+		{Name: "other_limit", Says: "highest speed of {other_water}", Measure: &measure.Velocity},
 	}, append(append(sizeGivens("a"), sizeGivens("b")...), sizeGivens("c")...)...),
 	Rules: []problems.Rule{
 		speedRule("a"), speedRule("b"),
 		{
-			Name: "by_friction", Says: "smallest size by friction", Measure: measure.Answer,
+			Name: "by_friction", Says: "smallest size by friction", Measure: &measure.Answer,
 			Formula: "(loss_a > allowed) + (loss_b > allowed)", Choices: sizeChoices,
 			Why: "Go up the list until the friction is no more than allowed.",
 		},
 		{
-			Name: "by_speed", Says: "smallest size by speed", Measure: measure.Answer,
+			Name: "by_speed", Says: "smallest size by speed", Measure: &measure.Answer,
 			Formula: "(velocity_a > limit) + (velocity_b > limit)", Choices: sizeChoices,
 			Why: "Go up the list until the water is no faster than the limit.",
 			Slips: []problems.Slip{{
@@ -41,7 +41,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "size", Says: "the size to use", Measure: measure.Answer,
+			Name: "size", Says: "the size to use", Measure: &measure.Answer,
 			Formula: "max(by_friction, by_speed)", Choices: sizeChoices,
 			Why: "The size must pass both tests, so the larger of the two answers stands.",
 			Slips: []problems.Slip{{
@@ -62,16 +62,18 @@ var _ = add(problems.Skill{
 	},
 	Draw:  drawChooseSize,
 	Solve: solveChooseSize,
-})
+}
+
+func init() { add(&chooseSizeSkill) }
 
 var sizeChoices = []string{"size A", "size B", "size C"}
 
 func sizeGivens(x string) []problems.Given {
 	big := letter(x)
 	return []problems.Given{
-		{Name: "bore_" + x, Says: "bore of size " + big, Measure: measure.Bore},
-		{Name: "nominal_" + x, Says: "nominal size of " + big, Measure: measure.Bore},
-		{Name: "loss_" + x, Says: "friction of size " + big + " at this flow", Measure: measure.Friction},
+		{Name: "bore_" + x, Says: "bore of size " + big, Measure: &measure.Bore},
+		{Name: "nominal_" + x, Says: "nominal size of " + big, Measure: &measure.Bore},
+		{Name: "loss_" + x, Says: "friction of size " + big + " at this flow", Measure: &measure.Friction},
 	}
 }
 
@@ -79,7 +81,7 @@ func sizeGivens(x string) []problems.Given {
 func speedRule(x string) problems.Rule {
 	of := func(format string) string { return fmt.Sprintf(format, x) }
 	return problems.Rule{
-		Name: "velocity_" + x, Says: "speed of the water in size " + letter(x), Measure: measure.Velocity,
+		Name: "velocity_" + x, Says: "speed of the water in size " + letter(x), Measure: &measure.Velocity,
 		Formula: of("velocity_factor x flow / bore_%s^2"),
 		Why:     "Speed is flow over the opening, and the opening goes with the square of the bore.",
 		Slips: []problems.Slip{{

@@ -10,26 +10,26 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var circulationFlowSkill = problems.Skill{
 	ID: "circulation-flow", Title: "Flow of a circulator",
 	Chapter: 7, Order: 50, Year: 3, Kind: problems.Sum,
 	Ask: "A hot loop has {supply_length} of supply that loses {supply_loss} and {return_length} of return that loses {return_loss}. The water leaves the heater at {hot} and may be at {back} where the return comes in at the heater. What flow must the circulator keep up?",
 	Givens: []problems.Given{
-		{Name: "supply_length", Says: "supply pipe of the loop", Measure: measure.PipeLength},
-		{Name: "supply_loss", Says: "heat that the supply loses", Measure: measure.HeatPerPipe},
-		{Name: "return_length", Says: "return pipe of the loop", Measure: measure.PipeLength},
-		{Name: "return_loss", Says: "heat that the return loses", Measure: measure.HeatPerPipe},
-		{Name: "hot", Says: "temperature at the heater's outlet", Measure: measure.Temp},
-		{Name: "back", Says: "temperature where the return comes in at the heater", Measure: measure.Temp},
+		{Name: "supply_length", Says: "supply pipe of the loop", Measure: &measure.PipeLength},
+		{Name: "supply_loss", Says: "heat that the supply loses", Measure: &measure.HeatPerPipe},
+		{Name: "return_length", Says: "return pipe of the loop", Measure: &measure.PipeLength},
+		{Name: "return_loss", Says: "heat that the return loses", Measure: &measure.HeatPerPipe},
+		{Name: "hot", Says: "temperature at the heater's outlet", Measure: &measure.Temp},
+		{Name: "back", Says: "temperature where the return comes in at the heater", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "supply_heat", Says: "heat lost by the supply", Measure: measure.PipeHeat,
+			Name: "supply_heat", Says: "heat lost by the supply", Measure: &measure.PipeHeat,
 			Formula: "supply_length x supply_loss",
 			Why:     "Each foot or metre of insulated pipe gives off the same heat, so length times loss.",
 		},
 		{
-			Name: "return_heat", Says: "heat lost by the return", Measure: measure.PipeHeat,
+			Name: "return_heat", Says: "heat lost by the return", Measure: &measure.PipeHeat,
 			Formula: "return_length x return_loss",
 			Why:     "The return is smaller pipe, so its loss for a foot or metre is less. It stands on its own line of the table.",
 			Slips: []problems.Slip{{
@@ -40,7 +40,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "loss", Says: "heat lost by the loop", Measure: measure.PipeHeat,
+			Name: "loss", Says: "heat lost by the loop", Measure: &measure.PipeHeat,
 			Formula: "supply_heat + return_heat",
 			Why:     "The drop is told from the heater's outlet round to its return. All the pipe between these two points shares in it.",
 			Slips: []problems.Slip{
@@ -59,7 +59,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "drop", Says: "temperature drop, heater outlet to heater return", Measure: measure.TempDrop,
+			Name: "drop", Says: "temperature drop, heater outlet to heater return", Measure: &measure.TempDrop,
 			Formula: "hot - back",
 			Why:     "The water brings heat into the loop only by cooling down. How far it may cool is the drop.",
 			Slips: []problems.Slip{
@@ -78,7 +78,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "flow", Says: "flow of the circulator", Measure: measure.FlowRate,
+			Name: "flow", Says: "flow of the circulator", Measure: &measure.FlowRate,
 			Formula: "loss / (flow_heat x drop)",
 			Metric:  "loss / (watt_per_kw x flow_heat x drop)",
 			Why:     "One gallon a minute carries 500 Btu in an hour for each degree that it cools; one litre a second carries 4.19 kW.",
@@ -115,7 +115,9 @@ var _ = add(problems.Skill{
 		l := *w.Building.Loop
 		return float64(solver.CirculationFlow(solver.LoopLoss(l), w.SI("flow_heat"), l.Drop))
 	},
-})
+}
+
+func init() { add(&circulationFlowSkill) }
 
 // circulate keeps up a flow in the loop and feels what comes back.
 func circulate(w problems.World, v float64) problems.Outcome {

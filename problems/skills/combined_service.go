@@ -9,16 +9,16 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var combinedServiceSkill = problems.Skill{
 	ID: "combined-service", Title: "One service for fixtures and sprinklers",
 	Chapter: 3, Order: 70, Year: 3, Kind: problems.Table,
 	Ask: "One service pipe feeds the fixtures and the sprinklers of a low building; they part behind the wall. The fixtures come to {units}, with {right_curve}. " + tankRow + " The sprinklers take {fire}, and the authority asks for both at once. What flow is the service sized for?",
 	Givens: append([]problems.Given{
-		{Name: "units", Says: "fixture units of the building", Measure: measure.Units},
-		{Name: "fire", Says: "flow that the sprinklers take", Measure: measure.FlowRate},
+		{Name: "units", Says: "fixture units of the building", Measure: &measure.Units},
+		{Name: "fire", Says: "flow that the sprinklers take", Measure: &measure.FlowRate},
 	}, rowGivens(false)...),
 	Rules: append(rowRules("units", "demand of the fixtures", false), problems.Rule{
-		Name: "service", Says: "flow of the common service", Measure: measure.FlowRate,
+		Name: "service", Says: "flow of the common service", Measure: &measure.FlowRate,
 		Formula: "demand + fire",
 		Why:     "Both draw through this one pipe, and here the authority does not let either wait for the other.",
 		Slips: []problems.Slip{
@@ -65,4 +65,6 @@ var _ = add(problems.Skill{
 		tellRows(s, units, right, nil)
 	},
 	Solve: func(w problems.World) float64 { return straight(w, w.SI("units")) + float64(w.Flow("fire")) },
-})
+}
+
+func init() { add(&combinedServiceSkill) }

@@ -10,7 +10,7 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var controllingOutletSkill = problems.Skill{
 	ID: "controlling-outlet", Title: "The outlet that governs",
 	Chapter: 2, Order: 50, Year: 3, Kind: problems.Choice,
 	Ask: "Three outlets hang on one main. A: a {name_a} on level {level_a}, {height_a} up, {friction_a} of friction on the way, needs {least_a}. B: a {name_b} on level {level_b}, {height_b} up, {friction_b} of friction, needs {least_b}. C: a {name_c} on level {level_c}, {height_c} up, {friction_c} of friction, needs {least_c}. Heights count from the gauge in the meter room; the needs are flowing pressures ({need_says}). Which outlet governs the pressure that must stand there?",
@@ -19,7 +19,7 @@ var _ = add(problems.Skill{
 	Rules: []problems.Rule{
 		outletRule("a"), outletRule("b"), outletRule("c"),
 		{
-			Name: "governs", Says: "the outlet that governs", Measure: measure.Answer,
+			Name: "governs", Says: "the outlet that governs", Measure: &measure.Answer,
 			Formula: "(needs_b > max(needs_a, needs_c)) + 2 x (needs_c > max(needs_a, needs_b))",
 			Choices: []string{"outlet A", "outlet B", "outlet C"},
 			Why:     "One pressure serves all three, so it must suit the one that asks for most. The others then have more than they need.",
@@ -47,7 +47,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.Governing(threeOutlets(w), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&controllingOutletSkill) }
 
 // threeOutlets are A, B and C as they are told.
 func threeOutlets(w problems.World) (list []solver.Outlet) {
@@ -93,9 +95,9 @@ var letters = []string{"A", "B", "C"}
 func outletGivens(x string) []problems.Given {
 	big := letter(x)
 	return []problems.Given{
-		{Name: "height_" + x, Says: "height of outlet " + big + " above the gauge", Measure: measure.Height},
-		{Name: "friction_" + x, Says: "friction on the way to outlet " + big, Measure: measure.Pressure},
-		{Name: "least_" + x, Says: "flowing pressure that outlet " + big + " needs", Measure: measure.Pressure},
+		{Name: "height_" + x, Says: "height of outlet " + big + " above the gauge", Measure: &measure.Height},
+		{Name: "friction_" + x, Says: "friction on the way to outlet " + big, Measure: &measure.Pressure},
+		{Name: "least_" + x, Says: "flowing pressure that outlet " + big + " needs", Measure: &measure.Pressure},
 	}
 }
 
@@ -106,7 +108,7 @@ func letter(x string) string { return string(x[0] - 'a' + 'A') }
 func outletRule(x string) problems.Rule {
 	of := func(format string) string { return fmt.Sprintf(format, x) }
 	return problems.Rule{
-		Name: "needs_" + x, Says: "pressure that outlet " + letter(x) + " asks for at the gauge", Measure: measure.Pressure,
+		Name: "needs_" + x, Says: "pressure that outlet " + letter(x) + " asks for at the gauge", Measure: &measure.Pressure,
 		Formula: of("gamma x height_%[1]s + friction_%[1]s + least_%[1]s"),
 		Why:     "The gauge must carry the height, the friction of the way, and what the outlet itself needs.",
 		Slips: []problems.Slip{

@@ -9,17 +9,17 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var convertHeightSkill = problems.Skill{
 	ID: "convert-height", Title: "Heights: feet and inches, feet, metres",
 	Chapter: 1, Order: 20, Year: 1, Kind: problems.Sum,
 	Ask: "The drawing gives the height from floor to floor as {drawn}. What is that in {own}, and then in {other}?",
 	Givens: []problems.Given{
-		{Name: "large", Says: "{large_says}", Measure: measure.Of{Name: "height", US: "ft", SI: "m"}},
-		{Name: "small", Says: "{small_says}", Measure: measure.Of{Name: "height", US: "in", SI: "mm"}},
+		{Name: "large", Says: "{large_says}", Measure: &measure.Of{Name: "height", US: "ft", SI: "m"}},
+		{Name: "small", Says: "{small_says}", Measure: &measure.Of{Name: "height", US: "in", SI: "mm"}},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "part", Says: "{small} in the large unit", Measure: measure.Of{Name: "height", US: "ft", SI: "m"},
+			Name: "part", Says: "{small} in the large unit", Measure: &measure.Of{Name: "height", US: "ft", SI: "m"},
 			Formula: "small / inches_per_foot", Metric: "small / mm_per_metre",
 			Why: "Two lengths can be added only in one unit. So turn the small unit into a part of the large one first.",
 			Slips: []problems.Slip{{
@@ -32,12 +32,12 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "decimal", Says: "the height in {own}", Measure: measure.Height,
+			Name: "decimal", Says: "the height in {own}", Measure: &measure.Height,
 			Formula: "large + part",
 			Why:     "Both are in one unit now and can be added.",
 		},
 		{
-			Name: "converted", Says: "the height in {other}", Measure: measure.Of{Name: "height", US: "m", SI: "ft", RoundM: 1},
+			Name: "converted", Says: "the height in {other}", Measure: &measure.Of{Name: "height", US: "m", SI: "ft", RoundM: 1},
 			Formula: "decimal x length_factor",
 			Why:     "It is the same height in units of another size: the factor says how many of the new unit go into one of the old.",
 			Slips: []problems.Slip{{
@@ -79,4 +79,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return (w.SI("large") + w.SI("small")) * w.SI("length_factor")
 	},
-})
+}
+
+func init() { add(&convertHeightSkill) }

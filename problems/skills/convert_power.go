@@ -7,16 +7,16 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var convertHeatRateSkill = problems.Skill{
 	ID: "convert-heat-rate", Title: "Heat input: Btu/h, MBH and kW",
 	Chapter: 1, Order: 70, Year: 1, Kind: problems.Sum,
 	Ask: "The rating plate of a gas water heater says {plate}. What is that in MBH, and then in kilowatts?",
 	Givens: []problems.Given{
-		{Name: "plate", Says: "input on the heater's rating plate", Measure: measure.In("Btu/h")},
+		{Name: "plate", Says: "input on the heater's rating plate", Measure: &measure.Of{Name: "Btu/h", US: "Btu/h", SI: "Btu/h"}},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "in_thousands", Says: "the input in MBH", Measure: measure.In("MBH"),
+			Name: "in_thousands", Says: "the input in MBH", Measure: &measure.Of{Name: "MBH", US: "MBH", SI: "MBH"},
 			Formula: "plate / btu_per_mbh",
 			Why:     "MBH is a thousand Btu an hour. The M is the Roman thousand, as on old plates.",
 			Slips: []problems.Slip{
@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "in_kilowatts", Says: "the input in kilowatts", Measure: measure.In("kW"),
+			Name: "in_kilowatts", Says: "the input in kilowatts", Measure: &measure.Of{Name: "kW", US: "kW", SI: "kW"},
 			Formula: "in_thousands / mbh_per_kw",
 			Why:     "One kilowatt is 3,412 Btu an hour, so 3.412 MBH.",
 			Slips: []problems.Slip{
@@ -67,19 +67,21 @@ var _ = add(problems.Skill{
 		s.Set("plate", plate)
 	},
 	Solve: func(w problems.World) float64 { return w.SI("plate") / w.SI("mbh_per_kw") },
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&convertHeatRateSkill) }
+
+var convertPowerSkill = problems.Skill{
 	ID: "convert-power", Title: "Motor power: hp and kW",
 	Chapter: 1, Order: 80, Year: 1, Kind: problems.Sum,
 	Ask: "A booster set has {pumps} pumps with a motor of {motor} each. Its sheet asks for the motors' power together, in {other}. What is it?",
 	Givens: []problems.Given{
-		{Name: "pumps", Says: "number of pumps", Measure: measure.Count},
-		{Name: "motor", Says: "power on each motor's plate", Measure: measure.Of{Name: "power", US: "hp", SI: "kW"}},
+		{Name: "pumps", Says: "number of pumps", Measure: &measure.Count},
+		{Name: "motor", Says: "power on each motor's plate", Measure: &measure.Of{Name: "power", US: "hp", SI: "kW"}},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "together", Says: "power of all the motors", Measure: measure.Of{Name: "power", US: "hp", SI: "kW"},
+			Name: "together", Says: "power of all the motors", Measure: &measure.Of{Name: "power", US: "hp", SI: "kW"},
 			Formula: "pumps x motor",
 			Why:     "Each motor has its own plate, and the plates add up.",
 			Slips: []problems.Slip{{
@@ -90,7 +92,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "converted", Says: "the same in {other}", Measure: measure.Of{Name: "power", US: "kW", SI: "hp"},
+			Name: "converted", Says: "the same in {other}", Measure: &measure.Of{Name: "power", US: "kW", SI: "hp"},
 			Formula: "together x power_factor",
 			Why:     "It is the same power in units of another size: one horsepower is 0.746 kW.",
 			Slips: []problems.Slip{
@@ -125,4 +127,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return w.SI("pumps") * w.SI("motor") * w.SI("power_factor")
 	},
-})
+}
+
+func init() { add(&convertPowerSkill) }

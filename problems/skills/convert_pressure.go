@@ -7,17 +7,17 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var convertPressureSkill = problems.Skill{
 	ID: "convert-pressure", Title: "Pressure: psi, kPa and bar",
 	Chapter: 1, Order: 10, Year: 1, Kind: problems.Sum,
 	Ask: "The gauge on a booster set reads {reading}. The sheet of the spare pump wants it in {other}. What is the reading in kPa, and then in {other}?",
 	Givens: []problems.Given{
-		{Name: "reading", Says: "reading of the gauge", Measure: measure.Of{Name: "pressure", US: "psi", SI: "bar"}},
+		{Name: "reading", Says: "reading of the gauge", Measure: &measure.Of{Name: "pressure", US: "psi", SI: "bar"}},
 	},
 	Rules: []problems.Rule{
 		{
 			Name: "in_kpa", Says: "the reading in kPa",
-			Measure: measure.Of{Name: "pressure", US: "kPa", SI: "kPa", Round: 1, RoundM: 1},
+			Measure: &measure.Of{Name: "pressure", US: "kPa", SI: "kPa", Round: 1, RoundM: 1},
 			Formula: "reading x pressure_factor", Metric: "reading x kpa_per_bar",
 			Why: "The kPa is the smallest of the three units, so the same pressure is the largest number of them.",
 			Slips: []problems.Slip{
@@ -37,7 +37,7 @@ var _ = add(problems.Skill{
 		},
 		{
 			Name: "converted", Says: "the reading in {other}",
-			Measure: measure.Of{Name: "pressure", US: "bar", SI: "psi", RoundM: 1},
+			Measure: &measure.Of{Name: "pressure", US: "bar", SI: "psi", RoundM: 1},
 			Formula: "in_kpa / kpa_per_bar", Metric: "in_kpa x pressure_factor",
 			Why: "A bar is 100 kPa and a psi nearly 7 kPa: fewer of the larger unit make up the same pressure.",
 			Slips: []problems.Slip{
@@ -78,7 +78,9 @@ var _ = add(problems.Skill{
 	// Both units of each pair measure pascals; only the rounding of the
 	// school's factor comes in.
 	Solve: func(w problems.World) float64 { return w.SI("reading") * w.SI("pressure_factor") },
-})
+}
+
+func init() { add(&convertPressureSkill) }
 
 // words is the word for US working, or the one for SI.
 func words(s *building.Sheet, us, si string) string {

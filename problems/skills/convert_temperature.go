@@ -10,17 +10,17 @@ import (
 // scaldByNumber is shown where a converted temperature may end on a valve.
 const scaldByNumber = "Water at 140 °F (60 °C) burns deeply in a few seconds. After a valve is set from a converted number, prove it with a thermometer at the outlet."
 
-var _ = add(problems.Skill{
+var convertTemperatureSkill = problems.Skill{
 	ID: "convert-temperature", Title: "Temperature: °F and °C",
 	Chapter: 1, Order: 50, Year: 1, Kind: problems.Sum,
 	Ask: "The thermometer at {place} reads {reading}. The sheet of the valve is in {other}. What is the reading there?",
 	Givens: []problems.Given{
-		{Name: "reading", Says: "reading of the thermometer", Measure: measure.Temp},
+		{Name: "reading", Says: "reading of the thermometer", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		{
 			Name: "above", Says: "Fahrenheit degrees above freezing",
-			Measure: measure.Of{Name: "temperature difference", US: "°F", SI: "°F", Round: 1, RoundM: 1},
+			Measure: &measure.Of{Name: "temperature difference", US: "°F", SI: "°F", Round: 1, RoundM: 1},
 			Formula: "reading - 32 °F", Metric: "(reading - 0 °C) x f_per_c",
 			Why: "The two scales agree on nothing but where water freezes and boils. So count from freezing: 32 on the one, 0 on the other.",
 			Slips: []problems.Slip{
@@ -46,7 +46,7 @@ var _ = add(problems.Skill{
 		},
 		{
 			Name: "converted", Says: "the reading in {other}",
-			Measure: measure.Of{Name: "temperature", US: "°C", SI: "°F", Round: 1, RoundM: 1, Point: true},
+			Measure: &measure.Of{Name: "temperature", US: "°C", SI: "°F", Round: 1, RoundM: 1, Point: true},
 			Formula: "0 °C + above / f_per_c", Metric: "32 °F + above",
 			Why: "Each Celsius degree is 1.8 Fahrenheit degrees. Once counted from freezing, put the result on the other scale, which has freezing at its own number.",
 			Slips: []problems.Slip{
@@ -93,19 +93,21 @@ var _ = add(problems.Skill{
 		s.Set("reading", s.Pick([]float64{105, 110, 115, 118, 120, 124, 125, 128, 130, 135, 140, 145, 150, 160}, []float64{40, 42, 43, 45, 48, 49, 51, 52, 54, 55, 58, 60, 62, 65, 70}))
 	},
 	Solve: func(w problems.World) float64 { return w.SI("reading") },
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&convertTemperatureSkill) }
+
+var convertTemperatureDifferenceSkill = problems.Skill{
 	ID: "convert-temperature-difference", Title: "Temperature rise: a difference has no 32",
 	Chapter: 1, Order: 60, Year: 1, Kind: problems.Sum,
 	Ask: "A heater takes water in at {cold} and sends it out at {hot}. How large is the rise in {other} degrees?",
 	Givens: []problems.Given{
-		{Name: "cold", Says: "water entering the heater", Measure: measure.Temp},
-		{Name: "hot", Says: "water leaving the heater", Measure: measure.Temp},
+		{Name: "cold", Says: "water entering the heater", Measure: &measure.Temp},
+		{Name: "hot", Says: "water leaving the heater", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "rise", Says: "the rise, in degrees of the thermometers", Measure: measure.TempDrop,
+			Name: "rise", Says: "the rise, in degrees of the thermometers", Measure: &measure.TempDrop,
 			Formula: "hot - cold",
 			Why:     "The heater has only to make up what the water was short of.",
 			Slips: []problems.Slip{
@@ -125,7 +127,7 @@ var _ = add(problems.Skill{
 		},
 		{
 			Name: "converted", Says: "the rise in {other} degrees",
-			Measure: measure.Of{Name: "temperature difference", US: "°C", SI: "°F", Round: 1, RoundM: 1},
+			Measure: &measure.Of{Name: "temperature difference", US: "°C", SI: "°F", Round: 1, RoundM: 1},
 			Formula: "rise / f_per_c", Metric: "rise x f_per_c",
 			Why: "Both thermometers have freezing at the same mark, so it drops out of the difference. Only the size of the degree is left: 1.8 Fahrenheit degrees for one Celsius degree.",
 			Slips: []problems.Slip{
@@ -155,4 +157,6 @@ var _ = add(problems.Skill{
 		s.Set("hot", s.Pick([]float64{120, 125, 130, 135, 140, 145, 150}, []float64{49, 52, 55, 58, 60, 62, 65}))
 	},
 	Solve: func(w problems.World) float64 { return w.SI("hot") - w.SI("cold") },
-})
+}
+
+func init() { add(&convertTemperatureDifferenceSkill) }

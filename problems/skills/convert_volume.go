@@ -7,16 +7,16 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var convertVolumeSkill = problems.Skill{
 	ID: "convert-volume", Title: "Volume: imperial gallons, US gallons, litres",
 	Chapter: 1, Order: 30, Year: 1, Kind: problems.Sum,
 	Ask: "The plate on an old tank says {plate}: imperial gallons. How many US gallons is that, and how many litres?",
 	Givens: []problems.Given{
-		{Name: "plate", Says: "volume on the tank's plate, in imperial gallons", Measure: measure.In("imp gal")},
+		{Name: "plate", Says: "volume on the tank's plate, in imperial gallons", Measure: &measure.Of{Name: "imp gal", US: "imp gal", SI: "imp gal"}},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "in_us_gallons", Says: "the volume in US gallons", Measure: measure.In("US gal"),
+			Name: "in_us_gallons", Says: "the volume in US gallons", Measure: &measure.Of{Name: "US gal", US: "US gal", SI: "US gal"},
 			Formula: "plate x us_per_imperial",
 			Why:     "An imperial gallon is a fifth larger than a US one, so the same water is more US gallons.",
 			Slips: []problems.Slip{
@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "in_litres", Says: "the volume in litres", Measure: measure.In("L"),
+			Name: "in_litres", Says: "the volume in litres", Measure: &measure.Of{Name: "L", US: "L", SI: "L"},
 			Formula: "in_us_gallons x litre_per_gallon",
 			Why:     "A US gallon holds 3.785 L, so there are nearly four times as many litres as US gallons.",
 			Slips: []problems.Slip{
@@ -71,18 +71,20 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return w.SI("plate") * w.SI("us_per_imperial") * w.SI("litre_per_gallon")
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&convertVolumeSkill) }
+
+var convertFlowSkill = problems.Skill{
 	ID: "convert-flow", Title: "Flow: gpm, litres a minute, litres a second",
 	Chapter: 1, Order: 40, Year: 1, Kind: problems.Sum,
 	Ask: "A pump's plate says {flow}, in US gallons a minute. What is that in litres a minute, and then in litres a second?",
 	Givens: []problems.Given{
-		{Name: "flow", Says: "flow on the pump's plate, US gallons a minute", Measure: measure.In("gpm")},
+		{Name: "flow", Says: "flow on the pump's plate, US gallons a minute", Measure: &measure.Of{Name: "gpm", US: "gpm", SI: "gpm"}},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "per_minute", Says: "the flow in litres a minute", Measure: measure.In("L/min"),
+			Name: "per_minute", Says: "the flow in litres a minute", Measure: &measure.Of{Name: "L/min", US: "L/min", SI: "L/min"},
 			Formula: "flow x litre_per_gallon",
 			Why:     "The minute stays; only the gallons turn into litres, 3.785 for each.",
 			Slips: []problems.Slip{
@@ -101,7 +103,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "per_second", Says: "the flow in litres a second", Measure: measure.In("L/s"),
+			Name: "per_second", Says: "the flow in litres a second", Measure: &measure.Of{Name: "L/s", US: "L/s", SI: "L/s"},
 			Formula: "per_minute / seconds_per_minute",
 			Why:     "What flows in a minute is shared out over its 60 seconds.",
 			Slips: []problems.Slip{
@@ -132,4 +134,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return w.SI("flow") * w.SI("litre_per_gallon")
 	},
-})
+}
+
+func init() { add(&convertFlowSkill) }

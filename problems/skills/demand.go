@@ -16,11 +16,11 @@ const (
 	whyHunter = "A table of demand answers one question: of so many fixtures, how much water may be drawn at one moment? Not all run together, and the more there are the smaller the share that does. So the curve flattens, and between two of its rows a straight line is near enough."
 )
 
-var _ = add(problems.Skill{
+var demandFromUnitsSkill = problems.Skill{
 	ID: "demand-from-units", Title: "Demand from fixture units",
 	Chapter: 3, Order: 30, Year: 2, Kind: problems.Table,
 	Ask:    "The cold water main of a building carries {units}. Its water closets have {right_curve}. " + bothRows + " What demand is the main sized for, read straight between the rows?",
-	Givens: append([]problems.Given{{Name: "units", Says: "fixture units on the main", Measure: measure.Units}}, rowGivens(true)...),
+	Givens: append([]problems.Given{{Name: "units", Says: "fixture units on the main", Measure: &measure.Units}}, rowGivens(true)...),
 	Rules:  rowRules("units", "demand of the main", true),
 	Holds:  whyHunter + " Flush valves draw hard and short, so their column is higher for the same units; near 1,000 units the two columns meet.",
 	Cautions: []string{
@@ -40,17 +40,19 @@ var _ = add(problems.Skill{
 		tellRows(s, units, right, other)
 	},
 	Solve: func(w problems.World) float64 { return straight(w, w.SI("units")) },
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&demandFromUnitsSkill) }
+
+var unitsAtJunctionSkill = problems.Skill{
 	ID: "units-at-junction", Title: "Demand where two branches join",
 	Chapter: 3, Order: 40, Year: 2, Kind: problems.Table,
 	Ask: "Two branches join. Branch A carries {units_a}, and its demand is {flow_a}; branch B carries {units_b}, and its demand is {flow_b}. All water closets have {right_curve}. " + tankRow + " What demand is the pipe ahead of the junction sized for?",
 	Givens: append([]problems.Given{
-		{Name: "units_a", Says: "fixture units of branch A", Measure: measure.Units},
-		{Name: "units_b", Says: "fixture units of branch B", Measure: measure.Units},
-		{Name: "flow_a", Says: "demand of branch A alone", Measure: measure.FlowRate},
-		{Name: "flow_b", Says: "demand of branch B alone", Measure: measure.FlowRate},
+		{Name: "units_a", Says: "fixture units of branch A", Measure: &measure.Units},
+		{Name: "units_b", Says: "fixture units of branch B", Measure: &measure.Units},
+		{Name: "flow_a", Says: "demand of branch A alone", Measure: &measure.FlowRate},
+		{Name: "flow_b", Says: "demand of branch B alone", Measure: &measure.FlowRate},
 	}, rowGivens(false)...),
 	Rules: junctionRules(),
 	Holds: "Fixture units add, flows do not. The demand of a branch is already the part of its fixtures that may run together; two such peaks hardly fall on the same moment. So the units of both go to the table once more, and the common pipe carries less than the two demands together.",
@@ -78,7 +80,9 @@ var _ = add(problems.Skill{
 		tellRows(s, units, right, nil)
 	},
 	Solve: func(w problems.World) float64 { return straight(w, w.SI("units_a")+w.SI("units_b")) },
-})
+}
+
+func init() { add(&unitsAtJunctionSkill) }
 
 // curveFlow is the demand of units as a drawing notes it: to a tenth of a gpm
 // or a hundredth of a L/s.
@@ -100,7 +104,7 @@ func junctionRules() []problems.Rule {
 		Next: "At a junction add units, and go back to the table.",
 	})
 	return append([]problems.Rule{{
-		Name: "units", Says: "fixture units ahead of the junction", Measure: measure.Units, Whole: true,
+		Name: "units", Says: "fixture units ahead of the junction", Measure: &measure.Units, Whole: true,
 		Formula: "units_a + units_b",
 		Why:     "The pipe ahead of the junction feeds every fixture of both branches.",
 		Slips: []problems.Slip{{
@@ -112,17 +116,17 @@ func junctionRules() []problems.Rule {
 	}}, rules...)
 }
 
-var _ = add(problems.Skill{
+var continuousLoadSkill = problems.Skill{
 	ID: "continuous-load", Title: "A load that runs all the time",
 	Chapter: 3, Order: 50, Year: 3, Kind: problems.Table,
 	Ask: "A main carries {units} of fixtures whose water closets have {right_curve}, and {load_name}, which takes {continuous} for hours on end. " + tankRow + " (The same table has about {load_units} against a flow of {continuous}.) What demand is the main sized for?",
 	Givens: append([]problems.Given{
-		{Name: "units", Says: "fixture units on the main", Measure: measure.Units},
-		{Name: "continuous", Says: "flow that runs all the time", Measure: measure.FlowRate},
-		{Name: "load_units", Says: "units that the table has against that flow", Measure: measure.Units},
+		{Name: "units", Says: "fixture units on the main", Measure: &measure.Units},
+		{Name: "continuous", Says: "flow that runs all the time", Measure: &measure.FlowRate},
+		{Name: "load_units", Says: "units that the table has against that flow", Measure: &measure.Units},
 	}, rowGivens(false)...),
 	Rules: append(rowRules("units", "demand of the fixtures", false), problems.Rule{
-		Name: "total", Says: "demand of the main", Measure: measure.FlowRate,
+		Name: "total", Says: "demand of the main", Measure: &measure.FlowRate,
 		Formula: "demand + continuous",
 		Why:     "The steady load is there at every moment, so it is there at the peak too, in full.",
 		Slips: []problems.Slip{
@@ -151,7 +155,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return straight(w, w.SI("units")) + float64(w.Flow("continuous"))
 	},
-})
+}
+
+func init() { add(&continuousLoadSkill) }
 
 // steadyLoad is something that draws water for hours, with its usual flows.
 type steadyLoad struct {

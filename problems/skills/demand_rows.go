@@ -85,15 +85,15 @@ func tableWords(s *building.Sheet) string {
 // rowGivens are the printed rows; both adds those of the other curve.
 func rowGivens(both bool) []problems.Given {
 	out := []problems.Given{
-		{Name: "row_low", Says: "units of the table's row below", Measure: measure.Units},
-		{Name: "row_high", Says: "units of the table's row above", Measure: measure.Units},
-		{Name: "flow_low", Says: "{right_curve}, flow of the row below", Measure: measure.FlowRate},
-		{Name: "flow_high", Says: "{right_curve}, flow of the row above", Measure: measure.FlowRate},
+		{Name: "row_low", Says: "units of the table's row below", Measure: &measure.Units},
+		{Name: "row_high", Says: "units of the table's row above", Measure: &measure.Units},
+		{Name: "flow_low", Says: "{right_curve}, flow of the row below", Measure: &measure.FlowRate},
+		{Name: "flow_high", Says: "{right_curve}, flow of the row above", Measure: &measure.FlowRate},
 	}
 	if both {
 		out = append(out,
-			problems.Given{Name: "other_low", Says: "{other_curve}, flow of the row below", Measure: measure.FlowRate},
-			problems.Given{Name: "other_high", Says: "{other_curve}, flow of the row above", Measure: measure.FlowRate})
+			problems.Given{Name: "other_low", Says: "{other_curve}, flow of the row below", Measure: &measure.FlowRate},
+			problems.Given{Name: "other_high", Says: "{other_curve}, flow of the row above", Measure: &measure.FlowRate})
 	}
 	return out
 }
@@ -102,7 +102,7 @@ func rowGivens(both bool) []problems.Given {
 // the slips of the other curve.
 func rowRules(units, says string, both bool) []problems.Rule {
 	past := problems.Rule{
-		Name: "past", Says: "units above the row below", Measure: measure.Units,
+		Name: "past", Says: "units above the row below", Measure: &measure.Units,
 		Formula: units + " - row_low",
 		Why:     "The flow goes up from the lower row by the part of the way that the units have gone.",
 		Slips: []problems.Slip{{
@@ -113,12 +113,12 @@ func rowRules(units, says string, both bool) []problems.Rule {
 		}},
 	}
 	rise := problems.Rule{
-		Name: "rise", Says: "how much the flow grows from row to row", Measure: measure.FlowRate,
+		Name: "rise", Says: "how much the flow grows from row to row", Measure: &measure.FlowRate,
 		Formula: "flow_high - flow_low",
 		Why:     "Between two rows the table is taken as a straight line.",
 	}
 	demand := problems.Rule{
-		Name: "demand", Says: says, Measure: measure.FlowRate,
+		Name: "demand", Says: says, Measure: &measure.FlowRate,
 		Formula: "flow_low + rise x past / (row_high - row_low)",
 		Why:     "The same part of the way in units is the same part of the way in flow.",
 		Slips: []problems.Slip{

@@ -8,18 +8,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var chlorineDoseSkill = problems.Skill{
 	ID: "chlorine-dose", Title: "Chlorine for a new pipe",
 	Chapter: 8, Order: 90, Year: 3, Kind: problems.Sum,
 	Ask: "The new piping of a building holds {volume}. It has been flushed and is to stand for {contact} with {dose} of chlorine. The {chemical} at hand holds {strength} of its weight as chlorine. How much of it is needed?",
 	Givens: []problems.Given{
-		{Name: "volume", Says: "water in the piping", Measure: measure.Tank},
-		{Name: "dose", Says: "chlorine in the water, by weight", Measure: measure.Dose},
-		{Name: "strength", Says: "share of chlorine in what is at hand, by weight", Measure: measure.Share},
+		{Name: "volume", Says: "water in the piping", Measure: &measure.Tank},
+		{Name: "dose", Says: "chlorine in the water, by weight", Measure: &measure.Dose},
+		{Name: "strength", Says: "share of chlorine in what is at hand, by weight", Measure: &measure.Share},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "chlorine", Says: "pure chlorine", Measure: measure.Chemical,
+			Name: "chlorine", Says: "pure chlorine", Measure: &measure.Chemical,
 			Formula: "volume x water_weight x dose / million", Metric: "volume x dose / mg_per_gram",
 			Why: "The dose is so many parts of chlorine in a million of water, by weight; one mg in a litre is one part.",
 			Slips: []problems.Slip{
@@ -44,7 +44,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "chemical", Says: "weight of what is at hand", Measure: measure.Chemical,
+			Name: "chemical", Says: "weight of what is at hand", Measure: &measure.Chemical,
 			Formula: "chlorine / strength",
 			Why:     "Only a part of it is chlorine, so more of it is needed than of pure chlorine.",
 			Slips: []problems.Slip{
@@ -97,4 +97,6 @@ var _ = add(problems.Skill{
 		}
 		return solver.ChlorineDose(unit.Volume(w.SI("volume")), dose, w.SI("strength"))
 	},
-})
+}
+
+func init() { add(&chlorineDoseSkill) }

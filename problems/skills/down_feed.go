@@ -7,21 +7,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var downFeedPressureSkill = problems.Skill{
 	ID: "down-feed-pressure", Title: "Pressure on the way down from a header",
 	Chapter: 5, Order: 50, Year: 2, Kind: problems.Sum,
 	Ask: "A header under the roof feeds the tower downward. It runs {header_up} above the floor of level {top_level}, the highest, and its gauge reads {header} with no flow. Floors are {floor_height} apart and no valve stands in between. What does a gauge at the {fixture} on level {level} read?",
 	Givens: []problems.Given{
-		{Name: "header", Says: "pressure in the header, no flow", Measure: measure.Pressure},
-		{Name: "top_level", Says: "highest level of the building", Measure: measure.Count},
-		{Name: "level", Says: "level asked about", Measure: measure.Count},
-		{Name: "floor_height", Says: "floor to floor height", Measure: measure.Height},
-		{Name: "header_up", Says: "height of the header above the highest level's floor", Measure: measure.Height},
-		{Name: "outlet", Says: "height of the fixture's outlet above its floor", Measure: measure.Height},
+		{Name: "header", Says: "pressure in the header, no flow", Measure: &measure.Pressure},
+		{Name: "top_level", Says: "highest level of the building", Measure: &measure.Count},
+		{Name: "level", Says: "level asked about", Measure: &measure.Count},
+		{Name: "floor_height", Says: "floor to floor height", Measure: &measure.Height},
+		{Name: "header_up", Says: "height of the header above the highest level's floor", Measure: &measure.Height},
+		{Name: "outlet", Says: "height of the fixture's outlet above its floor", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "gaps", Says: "floor heights from level {top_level} down to level {level}", Measure: measure.Count, Whole: true,
+			Name: "gaps", Says: "floor heights from level {top_level} down to level {level}", Measure: &measure.Count, Whole: true,
 			Formula: "top_level - level",
 			Why:     "From one level to the next is one floor height.",
 			Slips: []problems.Slip{
@@ -40,7 +40,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "drop", Says: "depth of the outlet under the header", Measure: measure.Height,
+			Name: "drop", Says: "depth of the outlet under the header", Measure: &measure.Height,
 			Formula: "gaps x floor_height + header_up - outlet",
 			Why:     "From floor to floor, then the header is higher than its floor and the outlet higher than its own.",
 			Slips: []problems.Slip{
@@ -59,7 +59,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "gained", Says: "pressure gained going down", Measure: measure.Pressure,
+			Name: "gained", Says: "pressure gained going down", Measure: &measure.Pressure,
 			Formula: "gamma x drop",
 			Why:     "Each foot or metre of water standing over the outlet adds its weight.",
 			Slips: []problems.Slip{{
@@ -70,7 +70,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "pressure", Says: "pressure at the {fixture} on level {level}", Measure: measure.Pressure,
+			Name: "pressure", Says: "pressure at the {fixture} on level {level}", Measure: &measure.Pressure,
 			Formula: "header + gained",
 			Why:     "The header pushes from above and the water under it adds its own weight. On the way down pressure grows.",
 			Slips: []problems.Slip{
@@ -103,7 +103,9 @@ var _ = add(problems.Skill{
 		b := w.Building
 		return float64(b.At(w.Focus, b.Levels[w.Focus].Elevation+w.Length("outlet"), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&downFeedPressureSkill) }
 
 // fixture is an outlet by its name and height above its floor.
 type fixture struct {

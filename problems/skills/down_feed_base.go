@@ -9,19 +9,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var basePressureSkill = problems.Skill{
 	ID: "base-pressure", Title: "Pressure at the foot of a down-feed",
 	Chapter: 5, Order: 70, Year: 2, Kind: problems.Sum,
 	Ask: "A down-feed riser starts at a header {header_height} above the floor of level 1. Its last reducing valve stands {valve_height} above that floor and is set to {setting}. The riser ends at a gauge {base_depth} below the floor of level 1. What does that gauge read with no flow?",
 	Givens: []problems.Given{
-		{Name: "header_height", Says: "height of the header above the floor of level 1", Measure: measure.Height},
-		{Name: "valve_height", Says: "height of the last reducing valve above the floor of level 1", Measure: measure.Height},
-		{Name: "setting", Says: "setting of the last reducing valve, no flow", Measure: measure.Pressure},
-		{Name: "base_depth", Says: "depth of the gauge at the riser's foot below the floor of level 1", Measure: measure.Height},
+		{Name: "header_height", Says: "height of the header above the floor of level 1", Measure: &measure.Height},
+		{Name: "valve_height", Says: "height of the last reducing valve above the floor of level 1", Measure: &measure.Height},
+		{Name: "setting", Says: "setting of the last reducing valve, no flow", Measure: &measure.Pressure},
+		{Name: "base_depth", Says: "depth of the gauge at the riser's foot below the floor of level 1", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "below", Says: "height from the last valve down to the gauge", Measure: measure.Height,
+			Name: "below", Says: "height from the last valve down to the gauge", Measure: &measure.Height,
 			Formula: "valve_height + base_depth",
 			Why:     "A closed reducing valve cuts the column: what stands above it does not weigh on what is below. Only the height under the last valve counts.",
 			Slips: []problems.Slip{
@@ -40,7 +40,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "gained", Says: "pressure gained below the valve", Measure: measure.Pressure,
+			Name: "gained", Says: "pressure gained below the valve", Measure: &measure.Pressure,
 			Formula: "gamma x below",
 			Why:     "Each foot or metre of water under the valve adds its weight.",
 			Slips: []problems.Slip{{
@@ -51,7 +51,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "base", Says: "pressure at the foot of the riser", Measure: measure.Pressure,
+			Name: "base", Says: "pressure at the foot of the riser", Measure: &measure.Pressure,
 			Formula: "setting + gained",
 			Why:     "The valve hands on its setting, and the water below it adds its weight.",
 			Slips: []problems.Slip{
@@ -80,7 +80,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(w.Building.At(0, -w.Length("base_depth"), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&basePressureSkill) }
 
 // drawBase draws a down-feed whose foot is in the lowest level, with a gauge
 // at working height.

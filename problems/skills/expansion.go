@@ -8,20 +8,20 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var expansionVolumeSkill = problems.Skill{
 	ID: "expansion-volume", Title: "How much warm water grows",
 	Chapter: 6, Order: 90, Year: 3, Kind: problems.Sum,
 	Ask: "Heater and hot piping hold {volume}, and a check valve on the cold feed shuts them off from the street. The water is warmed from {cold} to {hot}. By the water table it takes {cold_space} cold and {hot_space} hot. How much more room does it want?",
 	Givens: []problems.Given{
-		{Name: "volume", Says: "water in heater and hot piping", Measure: measure.Tank},
-		{Name: "cold", Says: "temperature at the start", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature at the end", Measure: measure.Temp},
-		{Name: "cold_space", Says: "specific volume of the cold water", Measure: measure.SpecVolume},
-		{Name: "hot_space", Says: "specific volume of the hot water", Measure: measure.SpecVolume},
+		{Name: "volume", Says: "water in heater and hot piping", Measure: &measure.Tank},
+		{Name: "cold", Says: "temperature at the start", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature at the end", Measure: &measure.Temp},
+		{Name: "cold_space", Says: "specific volume of the cold water", Measure: &measure.SpecVolume},
+		{Name: "hot_space", Says: "specific volume of the hot water", Measure: &measure.SpecVolume},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "more_space", Says: "more space for each pound (kilogram)", Measure: measure.SpecVolume,
+			Name: "more_space", Says: "more space for each pound (kilogram)", Measure: &measure.SpecVolume,
 			Formula: "hot_space - cold_space",
 			Why:     "The two numbers are nearly alike. Only their difference is growth, so take it before anything is rounded.",
 			Slips: []problems.Slip{{
@@ -32,7 +32,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "grown_share", Says: "growth as a share of the cold water", Measure: measure.Share,
+			Name: "grown_share", Says: "growth as a share of the cold water", Measure: &measure.Share,
 			Formula: "more_space / cold_space",
 			Why:     "Set over the space it had cold, the growth holds for any amount of water.",
 			Slips: []problems.Slip{
@@ -51,7 +51,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "expansion", Says: "water that must go somewhere", Measure: measure.Tank,
+			Name: "expansion", Says: "water that must go somewhere", Measure: &measure.Tank,
 			Formula: "grown_share x volume",
 			Why:     "Every gallon or litre in the heater and the hot pipe grows by that share.",
 			Slips: []problems.Slip{{
@@ -76,7 +76,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.ExpansionVolume(unit.Volume(w.SI("volume")), w.SI("cold_space"), w.SI("hot_space")))
 	},
-})
+}
+
+func init() { add(&expansionVolumeSkill) }
 
 // spaces are specific volumes of water, ft3/lb at °F and L/kg at °C.
 type space struct{ at, takes float64 }
@@ -107,20 +109,20 @@ func drawExpansion(s *building.Sheet) {
 	s.Set("hot_space", hot.takes)
 }
 
-var _ = add(problems.Skill{
+var expansionTankSkill = problems.Skill{
 	ID: "expansion-tank", Title: "Choosing an expansion tank",
 	Chapter: 6, Order: 100, Year: 4, Kind: problems.Sum,
 	Ask: "Behind a check valve, {expansion} of expanding water is to go into a diaphragm tank. The line stands at {line} where the tank hangs, and its pre-charge is set to that. Warm, the pressure may rise to {cap} ({cap_says}). The relief valve opens at {relief}; the air outside is at {air}. How large must the tank be?",
 	Givens: []problems.Given{
-		{Name: "expansion", Says: "water that the tank must take in", Measure: measure.Tank},
-		{Name: "line", Says: "line pressure at the tank, and its pre-charge", Measure: measure.Pressure},
-		{Name: "cap", Says: "highest pressure with the water warmed", Measure: measure.Pressure},
-		{Name: "relief", Says: "setting of the relief valve", Measure: measure.Pressure},
-		{Name: "air", Says: "atmosphere at the site", Measure: measure.AbsPressure},
+		{Name: "expansion", Says: "water that the tank must take in", Measure: &measure.Tank},
+		{Name: "line", Says: "line pressure at the tank, and its pre-charge", Measure: &measure.Pressure},
+		{Name: "cap", Says: "highest pressure with the water warmed", Measure: &measure.Pressure},
+		{Name: "relief", Says: "setting of the relief valve", Measure: &measure.Pressure},
+		{Name: "air", Says: "atmosphere at the site", Measure: &measure.AbsPressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "line_abs", Says: "absolute pressure at the start", Measure: measure.AbsPressure,
+			Name: "line_abs", Says: "absolute pressure at the start", Measure: &measure.AbsPressure,
 			Formula: "line + air",
 			Why:     "The gas behind the diaphragm is squeezed, and gas counts from vacuum.",
 			Slips: []problems.Slip{{
@@ -131,7 +133,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "top_abs", Says: "absolute pressure at the end", Measure: measure.AbsPressure,
+			Name: "top_abs", Says: "absolute pressure at the end", Measure: &measure.AbsPressure,
 			Formula: "cap + air",
 			Why:     "The end of the squeeze is the highest pressure that the system may have, not the one at which the relief valve opens.",
 			Slips: []problems.Slip{
@@ -150,7 +152,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "accepts", Says: "share of the tank that takes water", Measure: measure.Share,
+			Name: "accepts", Says: "share of the tank that takes water", Measure: &measure.Share,
 			Formula: "1 - line_abs / top_abs",
 			Why:     "Gas squeezed from {line_abs} to {top_abs} keeps the part line over top of its room. What it gives up, the water gets.",
 			Slips: []problems.Slip{
@@ -169,7 +171,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "tank", Says: "volume of the tank", Measure: measure.Tank,
+			Name: "tank", Says: "volume of the tank", Measure: &measure.Tank,
 			Formula: "expansion / accepts",
 			Why:     "Only that share of the tank takes water, so the tank is that much larger than the water.",
 			Slips: []problems.Slip{
@@ -205,7 +207,9 @@ var _ = add(problems.Skill{
 		air := w.Pressure("air")
 		return float64(solver.ExpansionTank(unit.Volume(w.SI("expansion")), w.Pressure("line"), w.Pressure("cap"), air))
 	},
-})
+}
+
+func init() { add(&expansionTankSkill) }
 
 // drawExpansionTank draws a line at least 10 psi (70 kPa) under the cap.
 func drawExpansionTank(s *building.Sheet) {

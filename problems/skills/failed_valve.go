@@ -9,23 +9,23 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var failedValveSkill = problems.Skill{
 	ID: "failed-valve", Title: "A reducing valve stuck open",
 	Chapter: 5, Order: 80, Year: 3, Kind: problems.Sum,
 	Ask: "In a down-feed riser one reducing valve stands on level {upper_level}, set to {upper_setting}, the next on level {stuck_level}, set to {setting}. Each stands {valve_up} above its floor, and floors are {floor_height} apart. The lower valve sticks open at night, with no flow. What does the {fixture} on level {level} then see?",
 	Givens: []problems.Given{
-		{Name: "upper_setting", Says: "setting of the upper valve", Measure: measure.Pressure},
-		{Name: "setting", Says: "setting of the lower valve, now stuck open", Measure: measure.Pressure},
-		{Name: "upper_level", Says: "level of the upper valve", Measure: measure.Count},
-		{Name: "stuck_level", Says: "level of the lower valve", Measure: measure.Count},
-		{Name: "level", Says: "level asked about", Measure: measure.Count},
-		{Name: "floor_height", Says: "floor to floor height", Measure: measure.Height},
-		{Name: "valve_up", Says: "height of each valve above its floor", Measure: measure.Height},
-		{Name: "outlet", Says: "height of the fixture's outlet above its floor", Measure: measure.Height},
+		{Name: "upper_setting", Says: "setting of the upper valve", Measure: &measure.Pressure},
+		{Name: "setting", Says: "setting of the lower valve, now stuck open", Measure: &measure.Pressure},
+		{Name: "upper_level", Says: "level of the upper valve", Measure: &measure.Count},
+		{Name: "stuck_level", Says: "level of the lower valve", Measure: &measure.Count},
+		{Name: "level", Says: "level asked about", Measure: &measure.Count},
+		{Name: "floor_height", Says: "floor to floor height", Measure: &measure.Height},
+		{Name: "valve_up", Says: "height of each valve above its floor", Measure: &measure.Height},
+		{Name: "outlet", Says: "height of the fixture's outlet above its floor", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "between", Says: "height from the upper valve to the stuck one", Measure: measure.Height,
+			Name: "between", Says: "height from the upper valve to the stuck one", Measure: &measure.Height,
 			Formula: "(upper_level - stuck_level) x floor_height",
 			Why:     "Both valves stand equally high on their floors, so the floors' distance is the valves' distance.",
 			Slips: []problems.Slip{{
@@ -36,7 +36,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "inlet", Says: "pressure at the inlet of the stuck valve", Measure: measure.Pressure,
+			Name: "inlet", Says: "pressure at the inlet of the stuck valve", Measure: &measure.Pressure,
 			Formula: "upper_setting + gamma x between",
 			Why:     "The riser leaves the upper valve with its setting and gains on the way down.",
 			Slips: []problems.Slip{
@@ -55,7 +55,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "below", Says: "height from the stuck valve down to the outlet", Measure: measure.Height,
+			Name: "below", Says: "height from the stuck valve down to the outlet", Measure: &measure.Height,
 			Formula: "(stuck_level - level) x floor_height + valve_up - outlet",
 			Why:     "From floor to floor, then the valve is higher than its floor and the outlet higher than its own.",
 			Slips: []problems.Slip{
@@ -74,7 +74,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "gained", Says: "pressure gained below the stuck valve", Measure: measure.Pressure,
+			Name: "gained", Says: "pressure gained below the stuck valve", Measure: &measure.Pressure,
 			Formula: "gamma x below",
 			Why:     "Each foot or metre of water adds its weight, whether the valve works or not.",
 			Slips: []problems.Slip{{
@@ -85,7 +85,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "pressure", Says: "pressure at the {fixture} on level {level}", Measure: measure.Pressure,
+			Name: "pressure", Says: "pressure at the {fixture} on level {level}", Measure: &measure.Pressure,
 			Formula: "inlet + gained",
 			Why:     "A valve stuck open is a piece of pipe: its inlet pressure passes through to everything below.",
 			Slips: []problems.Slip{
@@ -119,7 +119,9 @@ var _ = add(problems.Skill{
 		at := b.Levels[w.Focus].Elevation + w.Length("outlet")
 		return float64(b.StuckOpen(b.ZoneOf(w.Focus), at, w.Gamma()))
 	},
-})
+}
+
+func init() { add(&failedValveSkill) }
 
 // drawFailedValve draws a down-feed with two valves one below the other, and a
 // level of the lower zone.

@@ -8,19 +8,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var fallOffSkill = problems.Skill{
 	ID: "fall-off", Title: "Fall-off: what the top floor gets at the busy hour",
 	Chapter: 5, Order: 140, Year: 3, Kind: problems.Sum,
 	Ask: "A zone valve is set to {setting} with no flow. At the busy hour its outlet falls off by {fall_off}, and the riser loses {friction} on the way to the top. The shower head on level {level} hangs {height} above the valve. What pressure does it get at the busy hour?",
 	Givens: []problems.Given{
-		{Name: "setting", Says: "setting of the valve, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "fall_off", Says: "fall-off of the valve at the busy hour", Measure: measure.Pressure},
-		{Name: "friction", Says: "friction of the riser at the busy hour", Measure: measure.Pressure},
-		{Name: "height", Says: "height of the top shower head above the valve", Measure: measure.Height},
+		{Name: "setting", Says: "setting of the valve, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "fall_off", Says: "fall-off of the valve at the busy hour", Measure: &measure.Pressure},
+		{Name: "friction", Says: "friction of the riser at the busy hour", Measure: &measure.Pressure},
+		{Name: "height", Says: "height of the top shower head above the valve", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "flowing", Says: "outlet of the valve, flowing", Measure: measure.Pressure,
+			Name: "flowing", Says: "outlet of the valve, flowing", Measure: &measure.Pressure,
 			Formula: "setting - fall_off",
 			Why:     "A reducing valve opens by letting its outlet sink below the setting: the more flow, the lower it stands.",
 			Slips: []problems.Slip{
@@ -39,7 +39,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "column", Says: "pressure that the climb costs", Measure: measure.Pressure,
+			Name: "column", Says: "pressure that the climb costs", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "The water between the valve and the shower weighs on the valve's outlet, flowing or not.",
 			Slips: []problems.Slip{{
@@ -50,7 +50,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_top", Says: "pressure at the top shower, flowing", Measure: measure.Pressure,
+			Name: "at_top", Says: "pressure at the top shower, flowing", Measure: &measure.Pressure,
 			Formula: "flowing - column - friction",
 			Why:     "From the valve up, the climb and the friction both take their share. The shower gets what is left.",
 			Slips: []problems.Slip{
@@ -85,7 +85,9 @@ var _ = add(problems.Skill{
 		up := b.Highest(w.Focus) - v.Elevation
 		return float64(solver.FloorPressure(solver.FlowingOutlet(v), w.Gamma(), up) - b.Friction.OfColumn(up))
 	},
-})
+}
+
+func init() { add(&fallOffSkill) }
 
 // drawFallOff draws the zone on a booster's lowest floors, with a residual at
 // its top from short to ample.

@@ -10,22 +10,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var fixtureHeightSkill = problems.Skill{
 	ID: "fixture-height", Title: "Height of a fixture above the gauge or the main",
 	Chapter: 1, Order: 90, Year: 1, Kind: problems.Sum,
 	Ask: "The street pressure was read {read_at}, {datum_below} below the floor of level 1. How high above that point is the shower head on level {level}? {skip_says}",
 	Givens: []problems.Given{
-		{Name: "label", Says: "number of the shower's level as the elevator shows it; level 1 is the ground floor", Measure: measure.Count},
-		{Name: "skipped", Says: "numbers left out below it", Measure: measure.Count},
-		{Name: "ground", Says: "floor to floor, level 1 to level 2", Measure: measure.Height},
-		{Name: "typical", Says: "floor to floor, every level above", Measure: measure.Height},
-		{Name: "datum_below", Says: "{datum}, below the floor of level 1", Measure: measure.Height},
-		{Name: "other_below", Says: "{other}, below the floor of level 1", Measure: measure.Height},
-		{Name: "outlet", Says: "shower head above its floor", Measure: measure.Height},
+		{Name: "label", Says: "number of the shower's level as the elevator shows it; level 1 is the ground floor", Measure: &measure.Count},
+		{Name: "skipped", Says: "numbers left out below it", Measure: &measure.Count},
+		{Name: "ground", Says: "floor to floor, level 1 to level 2", Measure: &measure.Height},
+		{Name: "typical", Says: "floor to floor, every level above", Measure: &measure.Height},
+		{Name: "datum_below", Says: "{datum}, below the floor of level 1", Measure: &measure.Height},
+		{Name: "other_below", Says: "{other}, below the floor of level 1", Measure: &measure.Height},
+		{Name: "outlet", Says: "shower head above its floor", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "storey", Says: "which storey it is, level 1 counted as the first", Whole: true, Measure: measure.Count,
+			Name: "storey", Says: "which storey it is, level 1 counted as the first", Whole: true, Measure: &measure.Count,
 			Formula: "label - skipped",
 			Why:     "The elevator shows a label, the riser passes real floors. A number that is left out has no floor and no height.",
 			Slips: []problems.Slip{{
@@ -37,7 +37,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "gaps", Says: "floor-to-floor heights from level 1 up to that floor", Whole: true, Measure: measure.Count,
+			Name: "gaps", Says: "floor-to-floor heights from level 1 up to that floor", Whole: true, Measure: &measure.Count,
 			Formula: "storey - 1",
 			Why:     "Between two floors is one height, as between two posts of a fence there is one panel: one fewer than posts.",
 			Slips: []problems.Slip{{
@@ -48,7 +48,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "floor_up", Says: "floor of level {level} above the floor of level 1", Measure: measure.Height,
+			Name: "floor_up", Says: "floor of level {level} above the floor of level 1", Measure: &measure.Height,
 			Formula: "ground + (gaps - 1) x typical",
 			Why:     "Level 1 is taller than the rest, so its height stands apart and the others are multiplied.",
 			Slips: []problems.Slip{
@@ -73,7 +73,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "height", Says: "height of the shower head above {datum}", Measure: measure.Height,
+			Name: "height", Says: "height of the shower head above {datum}", Measure: &measure.Height,
 			Formula: "datum_below + floor_up + outlet",
 			Why:     "The height begins where the pressure was read and ends where the water comes out: up to level 1, up the floors, up to the head.",
 			Slips: []problems.Slip{
@@ -152,7 +152,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(w.Building.Highest(w.Focus) - w.Building.Street.GaugeAt)
 	},
-})
+}
+
+func init() { add(&fixtureHeightSkill) }
 
 // point is where a pressure is read, below the floor of level 1 in the unit
 // of heights.

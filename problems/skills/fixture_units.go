@@ -9,33 +9,33 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var fixtureUnitsSkill = problems.Skill{
 	ID: "fixture-units", Title: "Fixture units of a riser",
 	Chapter: 3, Order: 10, Year: 1, Kind: problems.Table,
 	Ask: "Levels {bottom_level} to {top_level} of {building} are alike. Each has {closets} water closets with {closet_control}, {sinks} {sink_name} and {others} {other_name}, all for {use} use. The table ({table_says}) gives total units for a water closet of {closet_units}, for {sink_one} {sink_units} ({sink_else} for {other_use} use), for {other_one} {other_units}; cold and hot apart, {sink_one} has {sink_cold} and {sink_hot}, {other_one} {other_cold} and {other_hot}. How many units are on the pipe that feeds all of it, cold and hot together?",
 	Givens: []problems.Given{
-		{Name: "bottom_level", Says: "lowest of the levels that are alike", Measure: measure.Count},
-		{Name: "top_level", Says: "highest of the levels that are alike", Measure: measure.Count},
-		{Name: "closets", Says: "water closets of a level", Measure: measure.Count},
-		{Name: "closet_units", Says: "units of a water closet, total", Measure: measure.Units},
-		{Name: "sinks", Says: "{sink_name} of a level", Measure: measure.Count},
-		{Name: "sink_units", Says: "units of {sink_one} for {use} use, total", Measure: measure.Units},
-		{Name: "sink_else", Says: "units of {sink_one} for {other_use} use, total", Measure: measure.Units},
-		{Name: "sink_cold", Says: "units of {sink_one} on the cold pipe", Measure: measure.Units},
-		{Name: "sink_hot", Says: "units of {sink_one} on the hot pipe", Measure: measure.Units},
-		{Name: "others", Says: "{other_name} of a level", Measure: measure.Count},
-		{Name: "other_units", Says: "units of {other_one} for {use} use, total", Measure: measure.Units},
-		{Name: "other_cold", Says: "units of {other_one} on the cold pipe", Measure: measure.Units},
-		{Name: "other_hot", Says: "units of {other_one} on the hot pipe", Measure: measure.Units},
+		{Name: "bottom_level", Says: "lowest of the levels that are alike", Measure: &measure.Count},
+		{Name: "top_level", Says: "highest of the levels that are alike", Measure: &measure.Count},
+		{Name: "closets", Says: "water closets of a level", Measure: &measure.Count},
+		{Name: "closet_units", Says: "units of a water closet, total", Measure: &measure.Units},
+		{Name: "sinks", Says: "{sink_name} of a level", Measure: &measure.Count},
+		{Name: "sink_units", Says: "units of {sink_one} for {use} use, total", Measure: &measure.Units},
+		{Name: "sink_else", Says: "units of {sink_one} for {other_use} use, total", Measure: &measure.Units},
+		{Name: "sink_cold", Says: "units of {sink_one} on the cold pipe", Measure: &measure.Units},
+		{Name: "sink_hot", Says: "units of {sink_one} on the hot pipe", Measure: &measure.Units},
+		{Name: "others", Says: "{other_name} of a level", Measure: &measure.Count},
+		{Name: "other_units", Says: "units of {other_one} for {use} use, total", Measure: &measure.Units},
+		{Name: "other_cold", Says: "units of {other_one} on the cold pipe", Measure: &measure.Units},
+		{Name: "other_hot", Says: "units of {other_one} on the hot pipe", Measure: &measure.Units},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "closet_sum", Says: "units of the water closets of a level", Measure: measure.Units,
+			Name: "closet_sum", Says: "units of the water closets of a level", Measure: &measure.Units,
 			Formula: "closets x closet_units",
 			Why:     "Each fixture puts its units on the pipe; a water closet has cold water only.",
 		},
 		{
-			Name: "sink_sum", Says: "units of the {sink_name} of a level", Measure: measure.Units,
+			Name: "sink_sum", Says: "units of the {sink_name} of a level", Measure: &measure.Units,
 			Formula: "sinks x sink_units",
 			Why:     "The pipe feeds both waters, so the total column counts.",
 			Slips: []problems.Slip{
@@ -54,7 +54,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "other_sum", Says: "units of the {other_name} of a level", Measure: measure.Units,
+			Name: "other_sum", Says: "units of the {other_name} of a level", Measure: &measure.Units,
 			Formula: "others x other_units",
 			Why:     "The pipe feeds both waters, so the total column counts.",
 			Slips: []problems.Slip{{
@@ -65,12 +65,12 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "per_level", Says: "units of one level", Measure: measure.Units,
+			Name: "per_level", Says: "units of one level", Measure: &measure.Units,
 			Formula: "closet_sum + sink_sum + other_sum",
 			Why:     "Units add, whatever the fixture.",
 		},
 		{
-			Name: "levels", Says: "number of levels", Measure: measure.Count, Whole: true,
+			Name: "levels", Says: "number of levels", Measure: &measure.Count, Whole: true,
 			Formula: "top_level - bottom_level + 1",
 			Why:     "Both the first and the last level have fixtures, so both count.",
 			Slips: []problems.Slip{{
@@ -81,7 +81,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "units", Says: "units on the pipe that feeds all of it", Measure: measure.Units,
+			Name: "units", Says: "units on the pipe that feeds all of it", Measure: &measure.Units,
 			Formula: "per_level x levels",
 			Why:     "Every level hangs on this pipe.",
 			Slips: []problems.Slip{{
@@ -114,7 +114,9 @@ var _ = add(problems.Skill{
 		}
 		return sum * levels
 	},
-})
+}
+
+func init() { add(&fixtureUnitsSkill) }
 
 // washroom is a set of three kinds of fixtures as one kind of building has it,
 // named as a table of fixture units names them. Private ones count lavatories

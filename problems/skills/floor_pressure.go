@@ -7,18 +7,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var floorPressureSkill = problems.Skill{
 	ID: "floor-pressure", Title: "Pressure at a floor, going up",
 	Chapter: 1, Order: 140, Year: 1, Kind: problems.Sum,
 	Ask: "The gauge in the meter room reads {street} with no water flowing. What does a gauge at the shower on level {level} read?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "floor_height", Says: "height of the shower's floor above the gauge", Measure: measure.Height},
-		{Name: "outlet", Says: "height of the shower head above its floor", Measure: measure.Height},
+		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "floor_height", Says: "height of the shower's floor above the gauge", Measure: &measure.Height},
+		{Name: "outlet", Says: "height of the shower head above its floor", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "height", Says: "height of the shower head above the gauge", Measure: measure.Height,
+			Name: "height", Says: "height of the shower head above the gauge", Measure: &measure.Height,
 			Formula: "floor_height + outlet",
 			Why:     "Pressure is lost over the whole height from the gauge to the outlet, the last few feet included.",
 			Slips: []problems.Slip{{
@@ -29,7 +29,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "lost", Says: "pressure lost going up", Measure: measure.Pressure,
+			Name: "lost", Says: "pressure lost going up", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "Each foot or metre of water standing above the gauge weighs the same on it.",
 			Slips: []problems.Slip{{
@@ -40,7 +40,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "pressure", Says: "pressure at the shower on level {level}", Measure: measure.Pressure,
+			Name: "pressure", Says: "pressure at the shower on level {level}", Measure: &measure.Pressure,
 			Formula: "street - lost",
 			Why:     "The street pushes, the water standing above the gauge pushes back; what is left is what the shower gets.",
 			Slips: []problems.Slip{
@@ -63,22 +63,22 @@ var _ = add(problems.Skill{
 		Says: "the street pressure as a height of water first",
 		Rules: []problems.Rule{
 			{
-				Name: "height", Says: "height of the shower head above the gauge", Measure: measure.Height,
+				Name: "height", Says: "height of the shower head above the gauge", Measure: &measure.Height,
 				Formula: "floor_height + outlet",
 				Why:     "The whole height from the gauge to the outlet counts.",
 			},
 			{
-				Name: "street_height", Says: "height of water that the street holds up", Measure: measure.Height,
+				Name: "street_height", Says: "height of water that the street holds up", Measure: &measure.Height,
 				Formula: "street / gamma",
 				Why:     "A pressure is a height of water.",
 			},
 			{
-				Name: "height_left", Says: "height of water left at the shower", Measure: measure.Height,
+				Name: "height_left", Says: "height of water left at the shower", Measure: &measure.Height,
 				Formula: "street_height - height",
 				Why:     "Of that height, the way up to the shower is used.",
 			},
 			{
-				Name: "pressure", Says: "pressure at the shower on level {level}", Measure: measure.Pressure,
+				Name: "pressure", Says: "pressure at the shower on level {level}", Measure: &measure.Pressure,
 				Formula: "gamma x height_left",
 				Why:     "What is left stands as pressure at the shower.",
 			},
@@ -115,4 +115,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(w.Building.At(w.Focus, w.Building.Highest(w.Focus), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&floorPressureSkill) }

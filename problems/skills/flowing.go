@@ -10,20 +10,20 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var staticOrFlowingSkill = problems.Skill{
 	ID: "static-or-flowing", Title: "Static or flowing: is the pipe too small",
 	Chapter: 1, Order: 200, Year: 2, Kind: problems.Choice,
 	Ask: "With no water flowing the gauge in the meter room reads {street}. The shower on level {level} is {height} above that gauge. At the design flow the plan allows {friction} of friction on the way. With that flow running, a gauge at the shower reads {flowing}. Gauges and charts agree within {spread}. Is the pipe as planned, or is it too small or choked?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "height", Says: "height of the shower head above that gauge", Measure: measure.Height},
-		{Name: "friction", Says: "friction on the way at design flow, by the plan", Measure: measure.Pressure},
-		{Name: "flowing", Says: "gauge at the shower with the design flow running", Measure: measure.Pressure, Plate: true},
-		{Name: "spread", Says: "how closely gauges and charts agree", Measure: measure.Pressure},
+		{Name: "street", Says: "street pressure on the gauge in the meter room, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "height", Says: "height of the shower head above that gauge", Measure: &measure.Height},
+		{Name: "friction", Says: "friction on the way at design flow, by the plan", Measure: &measure.Pressure},
+		{Name: "flowing", Says: "gauge at the shower with the design flow running", Measure: &measure.Pressure, Plate: true},
+		{Name: "spread", Says: "how closely gauges and charts agree", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "lost", Says: "pressure lost going up", Measure: measure.Pressure,
+			Name: "lost", Says: "pressure lost going up", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "The height costs the same whether the water stands or runs.",
 			Slips: []problems.Slip{{
@@ -34,7 +34,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "standing", Says: "static pressure at the shower", Measure: measure.Pressure,
+			Name: "standing", Says: "static pressure at the shower", Measure: &measure.Pressure,
 			Formula: "street - lost",
 			Why:     "With no flow there is no friction: only the height comes off. A pipe of any bore shows this same static.",
 			Slips: []problems.Slip{{
@@ -45,7 +45,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "residual", Says: "what the shower should have at design flow", Measure: measure.Pressure,
+			Name: "residual", Says: "what the shower should have at design flow", Measure: &measure.Pressure,
 			Formula: "standing - friction",
 			Why:     "Running water pays for the height and for the friction of the pipe as well.",
 			Slips: []problems.Slip{
@@ -70,7 +70,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "verdict", Says: "what the flowing reading says of the pipe", Measure: measure.Answer,
+			Name: "verdict", Says: "what the flowing reading says of the pipe", Measure: &measure.Answer,
 			Formula: "residual - flowing > spread", Choices: []string{"as planned", "too small"},
 			Why: "Only the flowing reading can show a pipe that is too small or choked: it falls well below static less the planned friction.",
 		},
@@ -123,20 +123,22 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&staticOrFlowingSkill) }
+
+var flowRootPressureSkill = problems.Skill{
 	ID: "flow-root-pressure", Title: "Flow follows the root of pressure",
 	Chapter: 1, Order: 210, Year: 2, Kind: problems.Sum,
 	Ask: "The maker's sheet gives a shower head {rated_flow} at {rated} of flowing pressure. On level {level} a gauge beside the running head reads {found}. What does that shower give there?",
 	Givens: []problems.Given{
-		{Name: "rated_flow", Says: "flow on the maker's sheet", Measure: measure.OutletFlow},
-		{Name: "rated", Says: "flowing pressure on the maker's sheet", Measure: measure.Pressure},
-		{Name: "found", Says: "flowing pressure found at the head", Measure: measure.Pressure},
+		{Name: "rated_flow", Says: "flow on the maker's sheet", Measure: &measure.OutletFlow},
+		{Name: "rated", Says: "flowing pressure on the maker's sheet", Measure: &measure.Pressure},
+		{Name: "found", Says: "flowing pressure found at the head", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "pressure_share", Says: "share of the rated pressure that is there", Measure: measure.Share,
+			Name: "pressure_share", Says: "share of the rated pressure that is there", Measure: &measure.Share,
 			Formula: "found / rated",
 			Why:     "The flow wanted is at the pressure found, so that pressure stands on top.",
 			Slips: []problems.Slip{{
@@ -147,7 +149,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "flow", Says: "flow at the pressure found", Measure: measure.OutletFlow,
+			Name: "flow", Says: "flow at the pressure found", Measure: &measure.OutletFlow,
 			Formula: "rated_flow x sqrt(pressure_share)",
 			Why:     "Pressure at an opening goes into speed, and it grows as the square of the speed. So the flow goes with the root of the pressure.",
 			Slips: []problems.Slip{
@@ -207,4 +209,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.FlowAtPressure(w.Flow("rated_flow"), w.Pressure("rated"), w.Pressure("found")))
 	},
-})
+}
+
+func init() { add(&flowRootPressureSkill) }

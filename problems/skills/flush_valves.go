@@ -7,24 +7,24 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var flushValveUnitsSkill = problems.Skill{
 	ID: "flush-valve-units", Title: "Several flush valves on one branch",
 	Chapter: 3, Order: 20, Year: 3, Kind: problems.Table,
 	Ask: "A branch feeds {closets} water closets and {urinals} urinals, all with flush valves, and {lavs} lavatories. {table_says} The first water closet counts {first_closet}, four together {four_closets}, each further one {further}. The first urinal counts {first_urinal}, {urinals} together {urinal_row}. A lavatory counts {lav_units}. How many units does the branch carry?",
 	Givens: []problems.Given{
-		{Name: "closets", Says: "water closets on the branch", Measure: measure.Count},
-		{Name: "urinals", Says: "urinals on the branch", Measure: measure.Count},
-		{Name: "lavs", Says: "lavatories on the branch", Measure: measure.Count},
-		{Name: "first_closet", Says: "units of the first water closet", Measure: measure.Units},
-		{Name: "four_closets", Says: "units of four water closets together", Measure: measure.Units},
-		{Name: "further", Says: "units of each water closet over four", Measure: measure.Units},
-		{Name: "first_urinal", Says: "units of the first urinal", Measure: measure.Units},
-		{Name: "urinal_row", Says: "units of {urinals} urinals together", Measure: measure.Units},
-		{Name: "lav_units", Says: "units of a lavatory", Measure: measure.Units},
+		{Name: "closets", Says: "water closets on the branch", Measure: &measure.Count},
+		{Name: "urinals", Says: "urinals on the branch", Measure: &measure.Count},
+		{Name: "lavs", Says: "lavatories on the branch", Measure: &measure.Count},
+		{Name: "first_closet", Says: "units of the first water closet", Measure: &measure.Units},
+		{Name: "four_closets", Says: "units of four water closets together", Measure: &measure.Units},
+		{Name: "further", Says: "units of each water closet over four", Measure: &measure.Units},
+		{Name: "first_urinal", Says: "units of the first urinal", Measure: &measure.Units},
+		{Name: "urinal_row", Says: "units of {urinals} urinals together", Measure: &measure.Units},
+		{Name: "lav_units", Says: "units of a lavatory", Measure: &measure.Units},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "closet_sum", Says: "units of the water closets", Measure: measure.Units,
+			Name: "closet_sum", Says: "units of the water closets", Measure: &measure.Units,
 			Formula: "four_closets + (closets - 4) x further",
 			Why:     "The table adds up the first four with falling values; from the fifth on each adds the same.",
 			Slips: []problems.Slip{
@@ -49,7 +49,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "valves", Says: "units of all flush valves", Measure: measure.Units,
+			Name: "valves", Says: "units of all flush valves", Measure: &measure.Units,
 			Formula: "closet_sum + urinal_row",
 			Why:     "Urinals have rows of their own, read for all of them together.",
 			Slips: []problems.Slip{{
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "units", Says: "units of the branch", Measure: measure.Units,
+			Name: "units", Says: "units of the branch", Measure: &measure.Units,
 			Formula: "valves + lavs x lav_units",
 			Why:     "Faucets keep their value, however many they are.",
 			Slips: []problems.Slip{{
@@ -102,4 +102,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return solver.FlushClosetsUPC.Units(int(w.SI("closets"))) + solver.FlushUrinalsUPC.Units(int(w.SI("urinals"))) + w.SI("lavs")*w.SI("lav_units")
 	},
-})
+}
+
+func init() { add(&flushValveUnitsSkill) }

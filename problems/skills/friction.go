@@ -10,21 +10,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var hazenWilliamsSkill = problems.Skill{
 	ID: "hazen-williams", Title: "Friction by Hazen-Williams",
 	Chapter: 3, Order: 120, Year: 3, Kind: problems.Sum,
 	Ask: "{flow} run through {length} of {size} copper tube, type {tube_type}. Its bore is {bore} (nominal {nominal}), and C is {c_factor}; for {rough_name} it would be {c_other}. The formula of Hazen and Williams is {form}. What pressure is lost in the run?",
 	Givens: []problems.Given{
-		{Name: "flow", Says: "flow", Measure: measure.FlowRate},
-		{Name: "length", Says: "length of the run, fittings included", Measure: measure.PipeLength},
-		{Name: "bore", Says: "inside diameter of the tube", Measure: measure.Bore},
-		{Name: "nominal", Says: "nominal size of the tube", Measure: measure.Bore},
-		{Name: "c_factor", Says: "C of copper tube", Measure: measure.Share},
-		{Name: "c_other", Says: "C of {rough_name}", Measure: measure.Share},
+		{Name: "flow", Says: "flow", Measure: &measure.FlowRate},
+		{Name: "length", Says: "length of the run, fittings included", Measure: &measure.PipeLength},
+		{Name: "bore", Says: "inside diameter of the tube", Measure: &measure.Bore},
+		{Name: "nominal", Says: "nominal size of the tube", Measure: &measure.Bore},
+		{Name: "c_factor", Says: "C of copper tube", Measure: &measure.Share},
+		{Name: "c_other", Says: "C of {rough_name}", Measure: &measure.Share},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "rate", Says: "friction of the tube at this flow", Measure: measure.Friction,
+			Name: "rate", Says: "friction of the tube at this flow", Measure: &measure.Friction,
 			Formula: "hazen x (flow / flow_base / c_factor)^1.852 / (bore / bore_base)^4.87",
 			Metric:  "gamma x hazen x (flow / flow_base / c_factor)^1.852 / (bore / bore_base)^4.87",
 			Why:     "Friction grows with nearly the square of the flow, and falls with nearly the fifth power of the bore. A high C is a smooth pipe.",
@@ -70,7 +70,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "loss", Says: "pressure lost in the run", Measure: measure.Pressure,
+			Name: "loss", Says: "pressure lost in the run", Measure: &measure.Pressure,
 			Formula: "rate x length / hundred", Metric: "rate x length",
 			Why: "The rate is for 100 ft, or for one metre. The run has so many of them.",
 			Slips: []problems.Slip{
@@ -101,7 +101,9 @@ var _ = add(problems.Skill{
 	},
 	Draw:  drawFriction,
 	Solve: func(w problems.World) float64 { return float64(hazenOf(w)) * float64(w.Length("length")) },
-})
+}
+
+func init() { add(&hazenWilliamsSkill) }
 
 // hazenOf is the friction of the told flow by the formula as the class has it.
 func hazenOf(w problems.World) unit.Gradient {

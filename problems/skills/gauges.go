@@ -9,17 +9,17 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var twoGaugesSkill = problems.Skill{
 	ID: "two-gauges", Title: "Height between two gauges",
 	Chapter: 1, Order: 160, Year: 1, Kind: problems.Sum,
 	Ask: "No water is flowing. A tested gauge in the meter room reads {lower}. A tested gauge on the same riser, on level {level}, reads {upper}. How high is the upper gauge above the lower one?",
 	Givens: []problems.Given{
-		{Name: "lower", Says: "lower gauge, in the meter room, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "upper", Says: "upper gauge, on level {level}, no flow", Measure: measure.Pressure, Plate: true},
+		{Name: "lower", Says: "lower gauge, in the meter room, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "upper", Says: "upper gauge, on level {level}, no flow", Measure: &measure.Pressure, Plate: true},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "difference", Says: "pressure between the two gauges", Measure: measure.Pressure,
+			Name: "difference", Says: "pressure between the two gauges", Measure: &measure.Pressure,
 			Formula: "lower - upper",
 			Why:     "The lower gauge carries everything that the upper one does, and the water between them as well. Their difference is that water alone.",
 			Slips: []problems.Slip{
@@ -38,7 +38,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "apart", Says: "height between the gauges", Measure: measure.Height,
+			Name: "apart", Says: "height between the gauges", Measure: &measure.Height,
 			Formula: "difference / gamma",
 			Why:     "Each foot or metre of standing water adds the same pressure, so the pressure between them counts the feet or metres.",
 			Slips: []problems.Slip{{
@@ -82,7 +82,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.HeightBetween(w.Building.Street.Static, w.Pressure("upper"), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&twoGaugesSkill) }
 
 // gaugeReadings are street pressures as a gauge shows them, in its unit.
 // Common practice, no source.
@@ -93,18 +95,18 @@ func gaugeReadings(s *building.Sheet) []float64 {
 	return []float64{350, 375, 400, 420, 425, 440, 450, 475, 500, 520, 550, 600}
 }
 
-var _ = add(problems.Skill{
+var gaugeCorrectionSkill = problems.Skill{
 	ID: "gauge-correction", Title: "Correct a gauge for its own height",
 	Chapter: 1, Order: 170, Year: 1, Kind: problems.Sum,
 	Ask: "The job sheet wants the static pressure at the street main. The only gauge reads {reading} with no water flowing. It hangs {gauge_up} above the floor of the meter room; the main lies {main_depth} below that floor. What is the pressure at the main?",
 	Givens: []problems.Given{
-		{Name: "reading", Says: "reading of the gauge, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "gauge_up", Says: "height of the gauge above the floor of the meter room", Measure: measure.Height},
-		{Name: "main_depth", Says: "depth of the main below that floor", Measure: measure.Height},
+		{Name: "reading", Says: "reading of the gauge, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "gauge_up", Says: "height of the gauge above the floor of the meter room", Measure: &measure.Height},
+		{Name: "main_depth", Says: "depth of the main below that floor", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "above", Says: "height of the gauge above the main", Measure: measure.Height,
+			Name: "above", Says: "height of the gauge above the main", Measure: &measure.Height,
 			Formula: "gauge_up + main_depth",
 			Why:     "The gauge is above the floor and the main is below it, so the two heights lie end to end.",
 			Slips: []problems.Slip{
@@ -123,7 +125,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "correction", Says: "pressure of the water between them", Measure: measure.Pressure,
+			Name: "correction", Says: "pressure of the water between them", Measure: &measure.Pressure,
 			Formula: "gamma x above",
 			Why:     "Each foot or metre of water between the main and the gauge weighs the same.",
 			Slips: []problems.Slip{{
@@ -134,7 +136,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_main", Says: "pressure at the main", Measure: measure.Pressure,
+			Name: "at_main", Says: "pressure at the main", Measure: &measure.Pressure,
 			Formula: "reading + correction",
 			Why:     "The main lies lower than the gauge, so it carries the reading and the water between them on top.",
 			Slips: []problems.Slip{
@@ -178,4 +180,6 @@ var _ = add(problems.Skill{
 		st := w.Building.Street
 		return float64(solver.FloorPressure(st.Static, w.Gamma(), -st.MainDepth-st.GaugeAt))
 	},
-})
+}
+
+func init() { add(&gaugeCorrectionSkill) }

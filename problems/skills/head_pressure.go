@@ -10,17 +10,17 @@ import (
 // standingColumn is shown where water stands in a riser above the work.
 const standingColumn = "A riser keeps its pressure with every pump off and above a closed valve: 200 ft (61 m) of water stand at about 87 psi (600 kPa). Relieve it, prove it gone on a gauge and drain before a joint is opened."
 
-var _ = add(problems.Skill{
+var headToPressureSkill = problems.Skill{
 	ID: "head-to-pressure", Title: "Pressure under a height of water",
 	Chapter: 1, Order: 100, Year: 1, Kind: problems.Sum,
 	Ask: "An open house tank above the roof feeds the building down a riser. Its water level stands {water_up} above the floor of level 1. A gauge on the shower arm on level {level} is {gauge_up} above the same floor. No water flows. What does the gauge read?",
 	Givens: []problems.Given{
-		{Name: "water_up", Says: "water level in the open tank, above the floor of level 1", Measure: measure.Height},
-		{Name: "gauge_up", Says: "gauge on level {level}, above the floor of level 1", Measure: measure.Height},
+		{Name: "water_up", Says: "water level in the open tank, above the floor of level 1", Measure: &measure.Height},
+		{Name: "gauge_up", Says: "gauge on level {level}, above the floor of level 1", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "column", Says: "height of the water above the gauge", Measure: measure.Height,
+			Name: "column", Says: "height of the water above the gauge", Measure: &measure.Height,
 			Formula: "water_up - gauge_up",
 			Why:     "Only the water above the gauge stands on it. What is below the gauge stands on what is below.",
 			Slips: []problems.Slip{
@@ -39,7 +39,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "pressure", Says: "pressure on level {level}", Measure: measure.Pressure,
+			Name: "pressure", Says: "pressure on level {level}", Measure: &measure.Pressure,
 			Formula: "gamma x column",
 			Why:     "Each foot or metre of water adds the same pressure, whatever the width of pipe or tank.",
 			Slips: []problems.Slip{
@@ -95,19 +95,21 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(w.Building.At(w.Focus, w.Building.Highest(w.Focus), w.Gamma()))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&headToPressureSkill) }
+
+var pressureToHeadSkill = problems.Skill{
 	ID: "pressure-to-head", Title: "Height of water that a pressure holds up",
 	Chapter: 1, Order: 110, Year: 1, Kind: problems.Sum,
 	Ask: "The gauge in the meter room is {gauge_below} below the floor of level 1. It reads {reading} with no water flowing. How high above the floor of level 1 would this pressure hold the water in an open riser?",
 	Givens: []problems.Given{
-		{Name: "reading", Says: "reading of the gauge in the meter room, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "gauge_below", Says: "gauge below the floor of level 1", Measure: measure.Height},
+		{Name: "reading", Says: "reading of the gauge in the meter room, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "gauge_below", Says: "gauge below the floor of level 1", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "column", Says: "height of the water above the gauge", Measure: measure.Height,
+			Name: "column", Says: "height of the water above the gauge", Measure: &measure.Height,
 			Formula: "reading / gamma",
 			Why:     "Each foot or metre of water takes its share of the pressure. How often that share goes into the reading is the height.",
 			Slips: []problems.Slip{
@@ -132,7 +134,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "water_up", Says: "height of the water above the floor of level 1", Measure: measure.Height,
+			Name: "water_up", Says: "height of the water above the floor of level 1", Measure: &measure.Height,
 			Formula: "column - gauge_below",
 			Why:     "The column begins at the gauge. Its first part is below level 1 and brings nothing above it.",
 			Slips: []problems.Slip{
@@ -177,4 +179,6 @@ var _ = add(problems.Skill{
 		st := w.Building.Street
 		return float64(st.GaugeAt + solver.Reach(st.Static, 0, w.Gamma()))
 	},
-})
+}
+
+func init() { add(&pressureToHeadSkill) }

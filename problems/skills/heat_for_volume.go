@@ -10,18 +10,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var heatForVolumeSkill = problems.Skill{
 	ID: "heat-for-volume", Title: "Heat to warm a tank",
 	Chapter: 6, Order: 30, Year: 2, Kind: problems.Sum,
 	Ask: "A storage tank holds {volume}. It is full of water at {cold} and is to be brought to {hot}. How much heat does the water take up?",
 	Givens: []problems.Given{
-		{Name: "volume", Says: "volume on the tank's plate", Measure: measure.Tank, Plate: true},
-		{Name: "cold", Says: "temperature at the start", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature wanted", Measure: measure.Temp},
+		{Name: "volume", Says: "volume on the tank's plate", Measure: &measure.Tank, Plate: true},
+		{Name: "cold", Says: "temperature at the start", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature wanted", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "rise", Says: "temperature rise", Measure: measure.TempDrop,
+			Name: "rise", Says: "temperature rise", Measure: &measure.TempDrop,
 			Formula: "hot - cold",
 			Why:     "The water has {cold} already. Heat is paid for the degrees above that.",
 			Slips: []problems.Slip{
@@ -40,7 +40,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "heat", Says: "heat that the water takes up", Measure: measure.Heat,
+			Name: "heat", Says: "heat that the water takes up", Measure: &measure.Heat,
 			Formula: "water_heat x volume x rise",
 			Why:     "Each gallon or litre takes the same heat for each degree: {water_heat}.",
 			Would:   putHeatIn,
@@ -85,7 +85,9 @@ var _ = add(problems.Skill{
 		rise := unit.TempDifference(w.Temperature("hot") - w.Temperature("cold"))
 		return solver.HeatForVolume(w.SI("water_heat"), w.Building.Heater.Volume, rise)
 	},
-})
+}
+
+func init() { add(&heatForVolumeSkill) }
 
 // putHeatIn gives the full tank so much heat.
 func putHeatIn(w problems.World, v float64) problems.Outcome {
@@ -107,20 +109,20 @@ func putHeatIn(w problems.World, v float64) problems.Outcome {
 	return o
 }
 
-var _ = add(problems.Skill{
+var recoverySkill = problems.Skill{
 	ID: "recovery", Title: "Recovery of a heater",
 	Chapter: 6, Order: 40, Year: 3, Kind: problems.Sum,
 	Ask: "A storage heater has an input of {input} and an efficiency of {efficiency}. Its plate gives the recovery at a rise of {rating_rise}, but here water comes in at {cold} and is wanted at {hot}. How much does it recover in an hour?",
 	Givens: []problems.Given{
-		{Name: "input", Says: "input on the heater's plate", Measure: measure.HeatRate},
-		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: measure.Share},
-		{Name: "cold", Says: "temperature of the cold supply", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature wanted", Measure: measure.Temp},
-		{Name: "rating_rise", Says: "rise at which the plate tells the recovery", Measure: measure.TempDrop},
+		{Name: "input", Says: "input on the heater's plate", Measure: &measure.HeatRate},
+		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: &measure.Share},
+		{Name: "cold", Says: "temperature of the cold supply", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature wanted", Measure: &measure.Temp},
+		{Name: "rating_rise", Says: "rise at which the plate tells the recovery", Measure: &measure.TempDrop},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "rise", Says: "temperature rise here", Measure: measure.TempDrop,
+			Name: "rise", Says: "temperature rise here", Measure: &measure.TempDrop,
 			Formula: "hot - cold",
 			Why:     "The heater has to lift the water from the cold supply to the set point, in the coldest season too.",
 			Slips: []problems.Slip{
@@ -139,7 +141,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "useful", Says: "heat that gets into the water", Measure: measure.HeatRate,
+			Name: "useful", Says: "heat that gets into the water", Measure: &measure.HeatRate,
 			Formula: "input x efficiency",
 			Why:     "Part of the input goes up the flue or out through the jacket. The water gets the rest.",
 			Slips: []problems.Slip{
@@ -158,7 +160,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "recovered", Says: "recovery in an hour", Measure: measure.HourFlow,
+			Name: "recovered", Says: "recovery in an hour", Measure: &measure.HourFlow,
 			Formula: "useful / (water_heat x rise)",
 			Metric:  "useful x seconds_per_hour / (water_heat x rise)",
 			Why:     "Each gallon or litre needs its heat for the whole rise. The heat of an hour divided by that is the water of an hour.",
@@ -194,7 +196,9 @@ var _ = add(problems.Skill{
 		h := w.Building.Heater
 		return float64(solver.Recovery(h.Input, h.Efficiency, w.SI("water_heat"), unit.TempDifference(h.Hot-h.Cold)))
 	},
-})
+}
+
+func init() { add(&recoverySkill) }
 
 // loadHeater draws so much hot water from the heater, hour after hour.
 func loadHeater(w problems.World, v float64) problems.Outcome {

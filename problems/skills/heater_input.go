@@ -10,7 +10,7 @@ import (
 
 // riseRule is the rise of temperature of a heater.
 var riseRule = problems.Rule{
-	Name: "rise", Says: "temperature rise", Measure: measure.TempDrop,
+	Name: "rise", Says: "temperature rise", Measure: &measure.TempDrop,
 	Formula: "hot - cold",
 	Why:     "The water has {cold} already. Heat is paid for the degrees above that.",
 	Slips: []problems.Slip{
@@ -31,7 +31,7 @@ var riseRule = problems.Rule{
 
 // usefulRule is what of a heater's input gets into the water.
 var usefulRule = problems.Rule{
-	Name: "useful", Says: "heat that gets into the water", Measure: measure.HeatRate,
+	Name: "useful", Says: "heat that gets into the water", Measure: &measure.HeatRate,
 	Formula: "input x efficiency",
 	Why:     "Part of the input goes up the flue or out through the jacket. The water gets the rest.",
 	Slips: []problems.Slip{
@@ -50,20 +50,20 @@ var usefulRule = problems.Rule{
 	},
 }
 
-var _ = add(problems.Skill{
+var tanklessFlowSkill = problems.Skill{
 	ID: "tankless-flow", Title: "Flow of a heater without a tank",
 	Chapter: 6, Order: 60, Year: 3, Kind: problems.Sum,
 	Ask: "A heater without a tank has an input of {input} and an efficiency of {efficiency}. Water comes in at {cold} and is wanted at {hot}. What flow can it heat?",
 	Givens: []problems.Given{
-		{Name: "input", Says: "input on the heater's plate", Measure: measure.HeatRate},
-		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: measure.Share},
-		{Name: "cold", Says: "temperature of the cold supply", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature wanted", Measure: measure.Temp},
+		{Name: "input", Says: "input on the heater's plate", Measure: &measure.HeatRate},
+		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: &measure.Share},
+		{Name: "cold", Says: "temperature of the cold supply", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature wanted", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		riseRule, usefulRule,
 		{
-			Name: "flow", Says: "flow that it can heat", Measure: measure.FlowRate,
+			Name: "flow", Says: "flow that it can heat", Measure: &measure.FlowRate,
 			Formula: "useful / (flow_heat x rise)",
 			Why:     "There is no store: what runs through must be heated in that moment.",
 			Slips: []problems.Slip{
@@ -96,7 +96,9 @@ var _ = add(problems.Skill{
 		h := w.Building.Heater
 		return float64(solver.Recovery(h.Input, h.Efficiency, w.SI("flow_heat"), unit.TempDifference(h.Hot-h.Cold)))
 	},
-})
+}
+
+func init() { add(&tanklessFlowSkill) }
 
 // plainHeater draws a heater's input, efficiency and temperatures.
 func plainHeater(s *building.Sheet, input float64, efficiencies, hots []float64) {
@@ -121,21 +123,21 @@ func drawTankless(s *building.Sheet) {
 	plainHeater(s, input, []float64{0.8, 0.82, 0.95}, lists(s, []float64{120, 125, 130, 140}, []float64{49, 52, 55, 60}))
 }
 
-var _ = add(problems.Skill{
+var heatUpTimeSkill = problems.Skill{
 	ID: "heat-up-time", Title: "How long to heat a tank",
 	Chapter: 6, Order: 70, Year: 3, Kind: problems.Sum,
 	Ask: "A storage heater of {volume} has an input of {input} and an efficiency of {efficiency}. After a repair it is full of water at {cold}. Nothing is drawn. How many hours until it is at {hot}?",
 	Givens: []problems.Given{
-		{Name: "volume", Says: "volume on the tank's plate", Measure: measure.Tank, Plate: true},
-		{Name: "input", Says: "input on the heater's plate", Measure: measure.HeatRate},
-		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: measure.Share},
-		{Name: "cold", Says: "temperature at the start", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature wanted", Measure: measure.Temp},
+		{Name: "volume", Says: "volume on the tank's plate", Measure: &measure.Tank, Plate: true},
+		{Name: "input", Says: "input on the heater's plate", Measure: &measure.HeatRate},
+		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: &measure.Share},
+		{Name: "cold", Says: "temperature at the start", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature wanted", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		riseRule,
 		{
-			Name: "heat", Says: "heat that the water takes up", Measure: measure.Heat,
+			Name: "heat", Says: "heat that the water takes up", Measure: &measure.Heat,
 			Formula: "water_heat x volume x rise",
 			Why:     "Each gallon or litre takes its heat for each degree.",
 			Slips: []problems.Slip{{
@@ -147,7 +149,7 @@ var _ = add(problems.Skill{
 		},
 		usefulRule,
 		{
-			Name: "heating", Says: "time to heat it", Measure: measure.TimeHours,
+			Name: "heating", Says: "time to heat it", Measure: &measure.TimeHours,
 			Formula: "heat / useful", Metric: "heat / (useful x seconds_per_hour)",
 			Why: "Heat needed over heat brought in each hour gives hours. A kilowatt is a kilojoule each second, and an hour has 3,600 of them.",
 			Slips: []problems.Slip{
@@ -191,4 +193,6 @@ var _ = add(problems.Skill{
 		heat := solver.HeatForVolume(w.SI("water_heat"), h.Volume, unit.TempDifference(h.Hot-h.Cold))
 		return solver.HeatingTime(heat, h.Input, h.Efficiency)
 	},
-})
+}
+
+func init() { add(&heatUpTimeSkill) }

@@ -10,21 +10,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var heaterPressureSkill = problems.Skill{
 	ID: "heater-pressure", Title: "Where a heater may stand",
 	Chapter: 5, Order: 160, Year: 4, Kind: problems.Choice,
 	Ask: "A storage heater is fed from the booster main, ahead of any zone valve. The street gives {street}. The gauge on the pump discharge reads {discharge} with no flow. The heater is to stand on level {level}, {height} above that gauge. Its tank is rated {tank_rating}, its relief valve is set at {relief_setting}, and {room} is to be kept free below the weaker of the two. May it stand there?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "street pressure before the pumps, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "discharge", Says: "gauge on the pump discharge, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "height", Says: "height of the heater above that gauge", Measure: measure.Height},
-		{Name: "tank_rating", Says: "highest working pressure on the tank's plate", Measure: measure.Pressure, Plate: true},
-		{Name: "relief_setting", Says: "pressure setting on the relief valve's tag", Measure: measure.Pressure, Plate: true},
-		{Name: "room", Says: "room to keep below it, so that the relief valve stays shut", Measure: measure.Pressure},
+		{Name: "street", Says: "street pressure before the pumps, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "discharge", Says: "gauge on the pump discharge, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "height", Says: "height of the heater above that gauge", Measure: &measure.Height},
+		{Name: "tank_rating", Says: "highest working pressure on the tank's plate", Measure: &measure.Pressure, Plate: true},
+		{Name: "relief_setting", Says: "pressure setting on the relief valve's tag", Measure: &measure.Pressure, Plate: true},
+		{Name: "room", Says: "room to keep below it, so that the relief valve stays shut", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "lost", Says: "pressure lost on the climb to the heater", Measure: measure.Pressure,
+			Name: "lost", Says: "pressure lost on the climb to the heater", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "The heater hangs on the main like a gauge would: it has what the pump gives less the water below it.",
 			Slips: []problems.Slip{{
@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_heater", Says: "working pressure at the heater", Measure: measure.Pressure,
+			Name: "at_heater", Says: "working pressure at the heater", Measure: &measure.Pressure,
 			Formula: "discharge - lost",
 			Why:     "With no flow the pumps stand at their highest, and the tank has to bear it day and night.",
 			Slips: []problems.Slip{
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "weaker", Says: "weaker of tank and relief valve", Measure: measure.Pressure,
+			Name: "weaker", Says: "weaker of tank and relief valve", Measure: &measure.Pressure,
 			Formula: "min(tank_rating, relief_setting)",
 			Why:     "The tank must not be overpressed, and the relief valve must not stand open. The lower figure keeps both.",
 			Slips: []problems.Slip{{
@@ -71,7 +71,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "allowed", Says: "highest working pressure for it", Measure: measure.Pressure,
+			Name: "allowed", Says: "highest working pressure for it", Measure: &measure.Pressure,
 			Formula: "weaker - room",
 			Why:     "Warming water pushes the pressure up, and relief valves begin to weep a little below their setting. So some room is kept.",
 			Slips: []problems.Slip{
@@ -90,7 +90,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "verdict", Says: "the heater on level {level}", Measure: measure.Answer,
+			Name: "verdict", Says: "the heater on level {level}", Measure: &measure.Answer,
 			Choices: []string{"may stand there", "may not stand there"},
 			Formula: "at_heater > allowed",
 			Would:   standThere,
@@ -115,7 +115,9 @@ var _ = add(problems.Skill{
 		}
 		return 1
 	},
-})
+}
+
+func init() { add(&heaterPressureSkill) }
 
 // drawHeaterPressure draws a level on which the heater stands or may not
 // stand by a clear margin.

@@ -7,14 +7,14 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var hotDemandCurveSkill = problems.Skill{
 	ID: "hot-demand-curve", Title: "Demand of the hot main",
 	Chapter: 3, Order: 60, Year: 3, Kind: problems.Table,
 	Ask:    "A building has flush valves on its water closets. Its hot main feeds {levels} levels, each with {lavs} lavatories and {showers} showers for public use. By the table ({units_say}) a lavatory has {lav_hot} on the hot pipe and {lav_units} in total, a shower {shower_hot} and {shower_units}. " + bothRows + " What demand is the hot main sized for?",
 	Givens: append(hotFixtures(), rowGivens(true)...),
 	Rules: append([]problems.Rule{
 		{
-			Name: "per_level", Says: "hot units of one level", Measure: measure.Units,
+			Name: "per_level", Says: "hot units of one level", Measure: &measure.Units,
 			Formula: "lavs x lav_hot + showers x shower_hot",
 			Why:     "The hot main carries hot water only, so the hot column counts; a water closet has none.",
 			Slips: []problems.Slip{
@@ -33,7 +33,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "hot_units", Says: "units on the hot main", Measure: measure.Units,
+			Name: "hot_units", Says: "units on the hot main", Measure: &measure.Units,
 			Formula: "per_level x levels",
 			Why:     "All levels hang on this main.",
 			Slips: []problems.Slip{{
@@ -59,17 +59,19 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return straight(w, (w.SI("lavs")*w.SI("lav_hot")+w.SI("showers")*w.SI("shower_hot"))*w.SI("levels"))
 	},
-})
+}
+
+func init() { add(&hotDemandCurveSkill) }
 
 func hotFixtures() []problems.Given {
 	return []problems.Given{
-		{Name: "levels", Says: "levels on the hot main", Measure: measure.Count},
-		{Name: "lavs", Says: "lavatories of a level", Measure: measure.Count},
-		{Name: "lav_hot", Says: "units of a lavatory on the hot pipe", Measure: measure.Units},
-		{Name: "lav_units", Says: "units of a lavatory in total", Measure: measure.Units},
-		{Name: "showers", Says: "showers of a level", Measure: measure.Count},
-		{Name: "shower_hot", Says: "units of a shower on the hot pipe", Measure: measure.Units},
-		{Name: "shower_units", Says: "units of a shower in total", Measure: measure.Units},
+		{Name: "levels", Says: "levels on the hot main", Measure: &measure.Count},
+		{Name: "lavs", Says: "lavatories of a level", Measure: &measure.Count},
+		{Name: "lav_hot", Says: "units of a lavatory on the hot pipe", Measure: &measure.Units},
+		{Name: "lav_units", Says: "units of a lavatory in total", Measure: &measure.Units},
+		{Name: "showers", Says: "showers of a level", Measure: &measure.Count},
+		{Name: "shower_hot", Says: "units of a shower on the hot pipe", Measure: &measure.Units},
+		{Name: "shower_units", Says: "units of a shower in total", Measure: &measure.Units},
 	}
 }
 

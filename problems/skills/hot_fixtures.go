@@ -8,25 +8,25 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var hotDemandSkill = problems.Skill{
 	ID: "hot-demand", Title: "Hot water by the fixtures",
 	Chapter: 6, Order: 50, Year: 3, Kind: problems.Table,
 	Ask: "A building of the kind \"{kind}\" has {lavs} lavatories, {baths} baths, {showers} showers and {sinks} sinks. The table gives a lavatory {lav_use}, a bath {bath_use}, a shower {shower_use} and a sink {sink_use}; for this kind of building the demand factor is {demand_factor} and the storage factor {storage_factor}, that is so many hours of the probable demand. What storage does this ask for?",
 	Givens: []problems.Given{
-		{Name: "lavs", Says: "lavatories", Measure: measure.Count},
-		{Name: "baths", Says: "baths", Measure: measure.Count},
-		{Name: "showers", Says: "showers", Measure: measure.Count},
-		{Name: "sinks", Says: "sinks", Measure: measure.Count},
-		{Name: "lav_use", Says: "hot water of a lavatory in an hour", Measure: measure.HourFlow},
-		{Name: "bath_use", Says: "hot water of a bath in an hour", Measure: measure.HourFlow},
-		{Name: "shower_use", Says: "hot water of a shower in an hour", Measure: measure.HourFlow},
-		{Name: "sink_use", Says: "hot water of a sink in an hour", Measure: measure.HourFlow},
-		{Name: "demand_factor", Says: "demand factor", Measure: measure.Share},
-		{Name: "storage_factor", Says: "storage factor, in hours of the probable demand", Measure: measure.TimeHours},
+		{Name: "lavs", Says: "lavatories", Measure: &measure.Count},
+		{Name: "baths", Says: "baths", Measure: &measure.Count},
+		{Name: "showers", Says: "showers", Measure: &measure.Count},
+		{Name: "sinks", Says: "sinks", Measure: &measure.Count},
+		{Name: "lav_use", Says: "hot water of a lavatory in an hour", Measure: &measure.HourFlow},
+		{Name: "bath_use", Says: "hot water of a bath in an hour", Measure: &measure.HourFlow},
+		{Name: "shower_use", Says: "hot water of a shower in an hour", Measure: &measure.HourFlow},
+		{Name: "sink_use", Says: "hot water of a sink in an hour", Measure: &measure.HourFlow},
+		{Name: "demand_factor", Says: "demand factor", Measure: &measure.Share},
+		{Name: "storage_factor", Says: "storage factor, in hours of the probable demand", Measure: &measure.TimeHours},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "possible", Says: "possible demand, all fixtures in use", Measure: measure.HourFlow,
+			Name: "possible", Says: "possible demand, all fixtures in use", Measure: &measure.HourFlow,
 			Formula: "lavs x lav_use + baths x bath_use + showers x shower_use + sinks x sink_use",
 			Why:     "Each kind of fixture counts as often as there is one.",
 			Slips: []problems.Slip{
@@ -45,7 +45,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "probable", Says: "probable demand, which the heater recovers", Measure: measure.HourFlow,
+			Name: "probable", Says: "probable demand, which the heater recovers", Measure: &measure.HourFlow,
 			Formula: "possible x demand_factor",
 			Why:     "Not every fixture runs in the same hour. The factor says which part does.",
 			Slips: []problems.Slip{
@@ -64,7 +64,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "storage", Says: "storage", Measure: measure.Tank,
+			Name: "storage", Says: "storage", Measure: &measure.Tank,
 			Formula: "probable x storage_factor",
 			Why:     "The tank holds so many hours of the probable demand.",
 			Slips: []problems.Slip{
@@ -98,7 +98,9 @@ var _ = add(problems.Skill{
 		}
 		return float64(sum) * w.SI("demand_factor") * w.SI("storage_factor")
 	},
-})
+}
+
+func init() { add(&hotDemandSkill) }
 
 // hotUse is a kind of building with its use of hot water by the hour.
 type hotUse struct {

@@ -12,21 +12,21 @@ import (
 // tankCare is shown where water stands in an open tank.
 const tankCare = "An open tank of drinking water has a tight cover, a screened overflow and an air gap at its inlet. No hose hangs in it."
 
-var _ = add(problems.Skill{
+var houseTankSkill = problems.Skill{
 	ID: "house-tank", Title: "A house tank on the roof",
 	Chapter: 4, Order: 100, Year: 3, Kind: problems.Sum,
 	Ask: "An open house tank is to feed the building by its height. The roof slab is {slab_up} above the top shower on level {level}, which must have {least} ({limit_says}; friction left out). How high must the tank's lowest water stand above the slab? The tank covers {base}; its pump starts at a depth of {low_depth} and stops at {high_depth}, and has {fill_time} to fill that. What flow must it have, with nothing drawn?",
 	Givens: []problems.Given{
-		{Name: "least", Says: "pressure to be left at the top shower", Measure: measure.Pressure},
-		{Name: "slab_up", Says: "height of the roof slab above the top shower", Measure: measure.Height},
-		{Name: "base", Says: "area that the tank covers", Measure: measure.BlockArea},
-		{Name: "low_depth", Says: "depth of water at which the pump starts", Measure: measure.Height},
-		{Name: "high_depth", Says: "depth of water at which the pump stops", Measure: measure.Height},
-		{Name: "fill_time", Says: "time to fill from one to the other", Measure: measure.FillTime},
+		{Name: "least", Says: "pressure to be left at the top shower", Measure: &measure.Pressure},
+		{Name: "slab_up", Says: "height of the roof slab above the top shower", Measure: &measure.Height},
+		{Name: "base", Says: "area that the tank covers", Measure: &measure.BlockArea},
+		{Name: "low_depth", Says: "depth of water at which the pump starts", Measure: &measure.Height},
+		{Name: "high_depth", Says: "depth of water at which the pump stops", Measure: &measure.Height},
+		{Name: "fill_time", Says: "time to fill from one to the other", Measure: &measure.FillTime},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "above_shower", Says: "height of the lowest water above the top shower", Measure: measure.Height,
+			Name: "above_shower", Says: "height of the lowest water above the top shower", Measure: &measure.Height,
 			Formula: "least / gamma",
 			Why:     "Nothing pushes but the water's own height. So much pressure takes so much height.",
 			Slips: []problems.Slip{
@@ -45,7 +45,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "stand", Says: "height of the lowest water above the slab", Measure: measure.Height,
+			Name: "stand", Says: "height of the lowest water above the slab", Measure: &measure.Height,
 			Formula: "above_shower - slab_up",
 			Why:     "The slab gives {slab_up} of the height. The tank's stand has to give the rest, or the top floors get a small booster of their own.",
 			Slips: []problems.Slip{
@@ -64,7 +64,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "depth", Says: "depth between start and stop", Measure: measure.Height,
+			Name: "depth", Says: "depth between start and stop", Measure: &measure.Height,
 			Formula: "high_depth - low_depth",
 			Why:     "Only the water between the two floats comes and goes.",
 			Slips: []problems.Slip{{
@@ -75,7 +75,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "usable", Says: "water between start and stop", Measure: measure.Tank,
+			Name: "usable", Says: "water between start and stop", Measure: &measure.Tank,
 			Formula: "base x depth x tank_factor",
 			Why:     "Area times depth is the room; the factor turns it into gallons or litres.",
 			Slips: []problems.Slip{
@@ -94,7 +94,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "fill_rate", Says: "flow of the fill pump", Measure: measure.FlowRate,
+			Name: "fill_rate", Says: "flow of the fill pump", Measure: &measure.FlowRate,
 			Formula: "usable / fill_time", Metric: "usable / (fill_time x seconds_per_minute)",
 			Why: "So much water in so much time. What is drawn meanwhile comes on top.",
 			Slips: []problems.Slip{
@@ -144,24 +144,26 @@ var _ = add(problems.Skill{
 		volume := w.SI("tank_factor") // 1, but for the rounding of the school's factor
 		return float64(solver.FillRate(w.SI("base")*volume, w.Length("high_depth"), w.Length("low_depth"), w.SI("fill_time")))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&houseTankSkill) }
+
+var seriesLiftsSkill = problems.Skill{
 	ID: "series-lifts", Title: "Two lifts with a tank between",
 	Chapter: 4, Order: 110, Year: 4, Kind: problems.Sum,
 	Ask: "A tower is lifted in two steps. The lower pumps stand at the street's gauge, {low_street} at the peak, and fill an open tank whose inlet is {tank_up} higher; friction to it is {low_friction}, and its float valve wants {valve_least}. The upper pumps draw from that tank at its inlet's height and feed the shower on level {level}, {top_up} above the street's gauge, with {high_friction} of friction and {least} left ({limit_says}). What must each set of pumps add?",
 	Givens: []problems.Given{
-		{Name: "low_street", Says: "lowest street pressure", Measure: measure.Pressure, Plate: true},
-		{Name: "tank_up", Says: "height of the middle tank's inlet above the gauge", Measure: measure.Height},
-		{Name: "low_friction", Says: "friction up to the tank", Measure: measure.Pressure},
-		{Name: "valve_least", Says: "pressure that the tank's float valve wants", Measure: measure.Pressure},
-		{Name: "top_up", Says: "height of the top shower above the gauge", Measure: measure.Height},
-		{Name: "high_friction", Says: "friction from the tank to the top shower", Measure: measure.Pressure},
-		{Name: "least", Says: "pressure to be left at the top shower", Measure: measure.Pressure},
+		{Name: "low_street", Says: "lowest street pressure", Measure: &measure.Pressure, Plate: true},
+		{Name: "tank_up", Says: "height of the middle tank's inlet above the gauge", Measure: &measure.Height},
+		{Name: "low_friction", Says: "friction up to the tank", Measure: &measure.Pressure},
+		{Name: "valve_least", Says: "pressure that the tank's float valve wants", Measure: &measure.Pressure},
+		{Name: "top_up", Says: "height of the top shower above the gauge", Measure: &measure.Height},
+		{Name: "high_friction", Says: "friction from the tank to the top shower", Measure: &measure.Pressure},
+		{Name: "least", Says: "pressure to be left at the top shower", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "low_column", Says: "climb to the middle tank, as a pressure", Measure: measure.Pressure,
+			Name: "low_column", Says: "climb to the middle tank, as a pressure", Measure: &measure.Pressure,
 			Formula: "gamma x tank_up",
 			Why:     "The lower pumps lift the water to the tank and no further.",
 			Slips: []problems.Slip{{
@@ -172,7 +174,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "low_boost", Says: "pressure that the lower pumps must add", Measure: measure.Pressure,
+			Name: "low_boost", Says: "pressure that the lower pumps must add", Measure: &measure.Pressure,
 			Formula: "low_column + low_friction + valve_least - low_street",
 			Why:     "Climb, friction and the float valve are to be paid; the street brings its share.",
 			Slips: []problems.Slip{
@@ -191,7 +193,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "rest", Says: "height from the tank to the top shower", Measure: measure.Height,
+			Name: "rest", Says: "height from the tank to the top shower", Measure: &measure.Height,
 			Formula: "top_up - tank_up",
 			Why:     "The open tank is a new start. Heights count from it.",
 			Slips: []problems.Slip{{
@@ -202,7 +204,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "high_column", Says: "that height as a pressure", Measure: measure.Pressure,
+			Name: "high_column", Says: "that height as a pressure", Measure: &measure.Pressure,
 			Formula: "gamma x rest",
 			Why:     "Each foot or metre of height costs the same pressure.",
 			Slips: []problems.Slip{{
@@ -213,7 +215,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "high_boost", Says: "pressure that the upper pumps must add", Measure: measure.Pressure,
+			Name: "high_boost", Says: "pressure that the upper pumps must add", Measure: &measure.Pressure,
 			Formula: "high_column + high_friction + least",
 			Why:     "In an open tank the street's pressure is gone. The upper pumps begin at zero.",
 			Slips: []problems.Slip{
@@ -274,4 +276,6 @@ var _ = add(problems.Skill{
 		up := b.Highest(b.Top()) - b.Header.Elevation
 		return float64(solver.Discharge(w.Gamma(), up, w.Pressure("high_friction"), w.Pressure("least")))
 	},
-})
+}
+
+func init() { add(&seriesLiftsSkill) }

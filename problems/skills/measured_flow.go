@@ -8,19 +8,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var streetFlowTestSkill = problems.Skill{
 	ID: "street-flow-test", Title: "What the street main can give",
 	Chapter: 1, Order: 220, Year: 4, Kind: problems.Sum,
 	Ask: "A flow test on the main in front of the site: {street} static; {residual} residual with {tested} running. The water utility wants {kept} kept in the main. What flow can be drawn down to that?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "static pressure of the main before the test", Measure: measure.Pressure},
-		{Name: "residual", Says: "residual pressure during the test", Measure: measure.Pressure},
-		{Name: "tested", Says: "flow during the test", Measure: measure.FlowRate},
-		{Name: "kept", Says: "residual that must be kept in the main", Measure: measure.Pressure},
+		{Name: "street", Says: "static pressure of the main before the test", Measure: &measure.Pressure},
+		{Name: "residual", Says: "residual pressure during the test", Measure: &measure.Pressure},
+		{Name: "tested", Says: "flow during the test", Measure: &measure.FlowRate},
+		{Name: "kept", Says: "residual that must be kept in the main", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "test_drop", Says: "drop of pressure in the test", Measure: measure.Pressure,
+			Name: "test_drop", Says: "drop of pressure in the test", Measure: &measure.Pressure,
 			Formula: "street - residual",
 			Why:     "The drop is the friction that the tested flow made in the mains.",
 			Slips: []problems.Slip{{
@@ -31,7 +31,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "full_drop", Says: "drop of pressure that may be used", Measure: measure.Pressure,
+			Name: "full_drop", Says: "drop of pressure that may be used", Measure: &measure.Pressure,
 			Formula: "street - kept",
 			Why:     "From the static down to what must be kept, the main's pressure may go into friction.",
 			Slips: []problems.Slip{
@@ -50,7 +50,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "drop_ratio", Says: "how many times the drop of the test", Measure: measure.Share,
+			Name: "drop_ratio", Says: "how many times the drop of the test", Measure: &measure.Share,
 			Formula: "full_drop / test_drop",
 			Why:     "The flow wanted belongs to the full drop, so that one stands on top.",
 			Slips: []problems.Slip{{
@@ -61,7 +61,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "available", Says: "flow at the residual to be kept", Measure: measure.FlowRate,
+			Name: "available", Says: "flow at the residual to be kept", Measure: &measure.FlowRate,
 			Formula: "tested x drop_ratio^0.54",
 			Why:     "In mains the drop grows as the flow to the power 1.85 (Hazen-Williams). Turned round, the flow grows as the drop to the power 1 / 1.85, which is 0.54.",
 			Slips: []problems.Slip{
@@ -119,19 +119,21 @@ var _ = add(problems.Skill{
 		st := w.Building.Street
 		return float64(solver.StreetFlow(w.Flow("tested"), st.Static, w.Pressure("residual"), w.Pressure("kept")))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&streetFlowTestSkill) }
+
+var bucketFlowSkill = problems.Skill{
 	ID: "bucket-flow", Title: "Flow by bucket and watch",
 	Chapter: 1, Order: 230, Year: 1, Kind: problems.Sum,
 	Ask: "On level {level} the wide-open {outlet} fills {bucket} of a bucket in {filling_time}. What is its flow?",
 	Givens: []problems.Given{
-		{Name: "bucket", Says: "water caught in the bucket", Measure: measure.Tank},
-		{Name: "filling_time", Says: "time that it took", Measure: measure.TimeSeconds},
+		{Name: "bucket", Says: "water caught in the bucket", Measure: &measure.Tank},
+		{Name: "filling_time", Says: "time that it took", Measure: &measure.TimeSeconds},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "filling_minutes", Says: "the time in minutes", Measure: measure.In("min"),
+			Name: "filling_minutes", Says: "the time in minutes", Measure: &measure.Of{Name: "min", US: "min", SI: "min"},
 			Formula: "filling_time / seconds_per_minute",
 			Why:     "The watch counts seconds and the flow is wanted for a minute.",
 			Slips: []problems.Slip{
@@ -150,7 +152,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "flow", Says: "flow of the outlet", Measure: measure.OutletFlow,
+			Name: "flow", Says: "flow of the outlet", Measure: &measure.OutletFlow,
 			Formula: "bucket / filling_minutes",
 			Why:     "Flow is how much comes in one minute: volume over time.",
 			Slips: []problems.Slip{
@@ -211,20 +213,22 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.BucketFlow(unit.Volume(w.SI("bucket")), w.SI("filling_time")))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&bucketFlowSkill) }
+
+var meterLeakSkill = problems.Skill{
 	ID: "meter-leak", Title: "A leak from two meter readings",
 	Chapter: 1, Order: 240, Year: 1, Kind: problems.Sum,
 	Ask: "At night every outlet of the building is shut and the fill valves are closed. The meter stands at {reading_before}; {time_between} later it stands at {reading_after}. How much leaks away in a minute?",
 	Givens: []problems.Given{
-		{Name: "reading_before", Says: "first reading of the meter", Measure: measure.Tank},
-		{Name: "reading_after", Says: "second reading of the meter", Measure: measure.Tank},
-		{Name: "time_between", Says: "time between the readings", Measure: measure.TimeHours},
+		{Name: "reading_before", Says: "first reading of the meter", Measure: &measure.Tank},
+		{Name: "reading_after", Says: "second reading of the meter", Measure: &measure.Tank},
+		{Name: "time_between", Says: "time between the readings", Measure: &measure.TimeHours},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "used", Says: "water that went through the meter", Measure: measure.Tank,
+			Name: "used", Says: "water that went through the meter", Measure: &measure.Tank,
 			Formula: "reading_after - reading_before",
 			Why:     "A meter counts all the water since it was set. What went through between two readings is their difference.",
 			Slips: []problems.Slip{{
@@ -235,7 +239,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "an_hour", Says: "leak in an hour", Measure: measure.HourFlow,
+			Name: "an_hour", Says: "leak in an hour", Measure: &measure.HourFlow,
 			Formula: "used / time_between",
 			Why:     "The water ran over {time_between}; in one hour it was that part of it.",
 			Slips: []problems.Slip{
@@ -254,7 +258,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "leak", Says: "leak in a minute", Measure: measure.OutletFlow,
+			Name: "leak", Says: "leak in a minute", Measure: &measure.OutletFlow,
 			Formula: "an_hour / minutes_per_hour",
 			Why:     "An hour has 60 minutes, and each takes its part of the hour's leak.",
 			Slips: []problems.Slip{
@@ -295,4 +299,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.BucketFlow(unit.Volume(w.SI("reading_after")-w.SI("reading_before")), w.SI("time_between")))
 	},
-})
+}
+
+func init() { add(&meterLeakSkill) }

@@ -9,22 +9,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var compoundMeterSkill = problems.Skill{
 	ID: "compound-meter", Title: "A compound meter and its loss",
 	Chapter: 3, Order: 160, Year: 3, Kind: problems.Table,
 	Ask: "A compound meter has a small side for little flow and a large side for much; it changes over at {changeover}. The maker gives the small side {small_loss} at {small_rated}, and the large side {large_loss} at {large_rated}. Does a flow of {now} turn the large side? And what does the meter lose at the peak of {peak}, through the large side?",
 	Givens: []problems.Given{
-		{Name: "changeover", Says: "flow at which the meter changes over to its large side", Measure: measure.FlowRate},
-		{Name: "now", Says: "flow at this moment", Measure: measure.FlowRate},
-		{Name: "peak", Says: "flow at the peak", Measure: measure.FlowRate},
-		{Name: "small_rated", Says: "flow of the small side in the maker's table", Measure: measure.FlowRate},
-		{Name: "small_loss", Says: "its loss at that flow", Measure: measure.Pressure},
-		{Name: "large_rated", Says: "flow of the large side in the maker's table", Measure: measure.FlowRate},
-		{Name: "large_loss", Says: "its loss at that flow", Measure: measure.Pressure},
+		{Name: "changeover", Says: "flow at which the meter changes over to its large side", Measure: &measure.FlowRate},
+		{Name: "now", Says: "flow at this moment", Measure: &measure.FlowRate},
+		{Name: "peak", Says: "flow at the peak", Measure: &measure.FlowRate},
+		{Name: "small_rated", Says: "flow of the small side in the maker's table", Measure: &measure.FlowRate},
+		{Name: "small_loss", Says: "its loss at that flow", Measure: &measure.Pressure},
+		{Name: "large_rated", Says: "flow of the large side in the maker's table", Measure: &measure.FlowRate},
+		{Name: "large_loss", Says: "its loss at that flow", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "large_side", Says: "does the large side turn now?", Measure: measure.Answer,
+			Name: "large_side", Says: "does the large side turn now?", Measure: &measure.Answer,
 			Formula: "now > changeover", Choices: []string{"no", "yes"},
 			Why: "A weighted valve keeps the large side shut until the flow is strong enough to lift it.",
 			Slips: []problems.Slip{{
@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "ratio", Says: "peak over the flow of the maker's table", Measure: measure.Share,
+			Name: "ratio", Says: "peak over the flow of the maker's table", Measure: &measure.Share,
 			Formula: "peak / large_rated",
 			Why:     "The table gives the loss at one flow. The ratio says how far the peak is from it.",
 			Slips: []problems.Slip{
@@ -54,7 +54,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "loss", Says: "loss of the meter at the peak", Measure: measure.Pressure,
+			Name: "loss", Says: "loss of the meter at the peak", Measure: &measure.Pressure,
 			Formula: "large_loss x ratio^2",
 			Why:     "In a meter loss goes with the square of the flow: half the flow, a quarter of the loss.",
 			Slips: []problems.Slip{
@@ -88,7 +88,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.MeterLoss(w.Pressure("large_loss"), w.Flow("large_rated"), w.Flow("peak")))
 	},
-})
+}
+
+func init() { add(&compoundMeterSkill) }
 
 // compound is a compound meter as a maker's table may have it: flows in gpm
 // and L/s of its large and small side, and its changeover.

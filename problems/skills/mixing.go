@@ -10,19 +10,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var mixingValveSkill = problems.Skill{
 	ID: "mixing-valve", Title: "Hot and cold in a mixing valve",
 	Chapter: 6, Order: 10, Year: 2, Kind: problems.Sum,
 	Ask: "{valve} mixes {hot} hot water with {cold} cold water to {mixed} and lets out {flow}. What share of it is hot? How much hot and how much cold runs in? Say which is which.",
 	Givens: []problems.Given{
-		{Name: "hot", Says: "hot water at the valve", Measure: measure.Temp},
-		{Name: "cold", Says: "cold water at the valve", Measure: measure.Temp},
-		{Name: "mixed", Says: "mixed water", Measure: measure.Temp},
-		{Name: "flow", Says: "mixed flow", Measure: measure.FlowRate},
+		{Name: "hot", Says: "hot water at the valve", Measure: &measure.Temp},
+		{Name: "cold", Says: "cold water at the valve", Measure: &measure.Temp},
+		{Name: "mixed", Says: "mixed water", Measure: &measure.Temp},
+		{Name: "flow", Says: "mixed flow", Measure: &measure.FlowRate},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "lift", Says: "how far the mix is above the cold", Measure: measure.TempDrop,
+			Name: "lift", Says: "how far the mix is above the cold", Measure: &measure.TempDrop,
 			Formula: "mixed - cold",
 			Why:     "The hot water has to warm the mix from the cold water's temperature, not from nought degrees.",
 			Slips: []problems.Slip{{
@@ -33,7 +33,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "span", Says: "how far the hot is above the cold", Measure: measure.TempDrop,
+			Name: "span", Says: "how far the hot is above the cold", Measure: &measure.TempDrop,
 			Formula: "hot - cold",
 			Why:     "This is the most the mix could be above the cold: all hot.",
 			Slips: []problems.Slip{{
@@ -44,7 +44,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "hot_share", Says: "share of hot water", Measure: measure.Share,
+			Name: "hot_share", Says: "share of hot water", Measure: &measure.Share,
 			Formula: "lift / span",
 			Why:     "At all cold the mix is lifted by nothing, at all hot by the whole span. In between the share of hot is the part of the span.",
 			Would:   mixShare,
@@ -64,7 +64,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "hot_flow", Says: "hot water into the valve", Measure: measure.FlowRate,
+			Name: "hot_flow", Says: "hot water into the valve", Measure: &measure.FlowRate,
 			Formula: "flow x hot_share",
 			Why:     "The share says how much of the mixed flow is hot.",
 			Would:   mixHot,
@@ -84,7 +84,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "cold_flow", Says: "cold water into the valve", Measure: measure.FlowRate,
+			Name: "cold_flow", Says: "cold water into the valve", Measure: &measure.FlowRate,
 			Formula: "flow - hot_flow",
 			Why:     "What comes out has come in: hot and cold add up to the mixed flow.",
 			Would:   mixCold,
@@ -107,7 +107,9 @@ var _ = add(problems.Skill{
 		hot := solver.HotShare(w.Building.Mixing.Mixed, w.Building.Heater.Cold, w.Building.Heater.Hot)
 		return float64(w.Flow("flow")) * (1 - hot)
 	},
-})
+}
+
+func init() { add(&mixingValveSkill) }
 
 func mixShare(w problems.World, v float64) problems.Outcome {
 	return mix(w, w.Flow("flow")*unit.Flow(v))
@@ -184,19 +186,19 @@ func drawMixing(s *building.Sheet) {
 	s.Set("flow", flow)
 }
 
-var _ = add(problems.Skill{
+var blendSkill = problems.Skill{
 	ID: "blend", Title: "Two streams run together",
 	Chapter: 6, Order: 20, Year: 2, Kind: problems.Sum,
 	Ask: "{place} {warm_flow} at {warm} runs together with {cool_flow} at {cool}. What is the temperature of the mix?",
 	Givens: []problems.Given{
-		{Name: "warm_flow", Says: "flow of the warmer stream", Measure: measure.FlowRate},
-		{Name: "warm", Says: "temperature of the warmer stream", Measure: measure.Temp},
-		{Name: "cool_flow", Says: "flow of the cooler stream", Measure: measure.FlowRate},
-		{Name: "cool", Says: "temperature of the cooler stream", Measure: measure.Temp},
+		{Name: "warm_flow", Says: "flow of the warmer stream", Measure: &measure.FlowRate},
+		{Name: "warm", Says: "temperature of the warmer stream", Measure: &measure.Temp},
+		{Name: "cool_flow", Says: "flow of the cooler stream", Measure: &measure.FlowRate},
+		{Name: "cool", Says: "temperature of the cooler stream", Measure: &measure.Temp},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "total", Says: "both flows together", Measure: measure.FlowRate,
+			Name: "total", Says: "both flows together", Measure: &measure.FlowRate,
 			Formula: "warm_flow + cool_flow",
 			Why:     "The heat of both is spread over all the water.",
 			Slips: []problems.Slip{{
@@ -207,7 +209,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "blended", Says: "temperature of the mix", Measure: measure.Temp,
+			Name: "blended", Says: "temperature of the mix", Measure: &measure.Temp,
 			Formula: "(warm_flow x warm + cool_flow x cool) / total",
 			Why:     "Each stream counts with its flow: twice the water, twice the say.",
 			Slips: []problems.Slip{
@@ -239,7 +241,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.Blend(w.Flow("warm_flow"), w.Temperature("warm"), w.Flow("cool_flow"), w.Temperature("cool")))
 	},
-})
+}
+
+func init() { add(&blendSkill) }
 
 // drawBlend draws two heaters on one header, or two taps into a tub, of flows
 // that differ.

@@ -10,19 +10,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var pipeMovementSkill = problems.Skill{
 	ID: "pipe-movement", Title: "How far a hot pipe grows",
 	Chapter: 8, Order: 40, Year: 3, Kind: problems.Sum,
 	Ask: "A hot riser of {pipe} runs {length} between its anchor and the top. It was put in at {installed} and will carry water at {hot}. {metal} grows by {growth}: so many parts in a million of its length for each degree. How far does the top move?",
 	Givens: []problems.Given{
-		{Name: "length", Says: "length from the anchor", Measure: measure.PipeLength},
-		{Name: "installed", Says: "temperature when it was put in", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature of the water", Measure: measure.Temp},
-		{Name: "growth", Says: "growth of the material, in millionths for each degree", Measure: measure.Growth},
+		{Name: "length", Says: "length from the anchor", Measure: &measure.PipeLength},
+		{Name: "installed", Says: "temperature when it was put in", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature of the water", Measure: &measure.Temp},
+		{Name: "growth", Says: "growth of the material, in millionths for each degree", Measure: &measure.Growth},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "change", Says: "change of temperature", Measure: measure.TempDrop,
+			Name: "change", Says: "change of temperature", Measure: &measure.TempDrop,
 			Formula: "hot - installed",
 			Why:     "The pipe fitted at {installed}. It grows only by what it warms from there.",
 			Slips: []problems.Slip{
@@ -41,7 +41,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "longer", Says: "growth in the unit of the length", Measure: measure.LongPart,
+			Name: "longer", Says: "growth in the unit of the length", Measure: &measure.LongPart,
 			Formula: "growth x length x change / million",
 			Why:     "Each part of the pipe grows by the same share, so a long riser moves far; and the more it warms, the further.",
 			Slips: []problems.Slip{
@@ -54,7 +54,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "movement", Says: "movement at the top", Measure: measure.Movement,
+			Name: "movement", Says: "movement at the top", Measure: &measure.Movement,
 			Formula: "longer x inches_per_foot", Metric: "longer x mm_per_metre",
 			Why: "Offsets, loops and compensators are chosen by inches or millimetres.",
 			Slips: []problems.Slip{
@@ -88,7 +88,9 @@ var _ = add(problems.Skill{
 		change := unit.TempDifference(w.Temperature("hot") - w.Temperature("installed"))
 		return float64(solver.PipeMovement(w.SI("growth"), w.Length("length"), change))
 	},
-})
+}
+
+func init() { add(&pipeMovementSkill) }
 
 func drawMovement(s *building.Sheet) {
 	t := suppliedTower(s, building.Plan{Min: 4, Max: 15})

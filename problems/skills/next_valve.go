@@ -10,19 +10,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var nextValveSkill = problems.Skill{
 	ID: "next-valve", Title: "Where the down-feed needs its next valve",
 	Chapter: 5, Order: 60, Year: 3, Kind: problems.Sum,
 	Ask: "In a down-feed riser a reducing valve under the ceiling of level {last_level} is set to {setting}. The fixtures just above the next valve may see at most {allowed} with no flow ({allowed_says}). Floors are {floor_height} apart, and each valve stands equally high on its floor. On which level does the next valve stand, as low as it may?",
 	Givens: []problems.Given{
-		{Name: "setting", Says: "setting of the last valve, no flow", Measure: measure.Pressure},
-		{Name: "allowed", Says: "most that the fixtures just above the next valve may see", Measure: measure.Pressure},
-		{Name: "floor_height", Says: "floor to floor height", Measure: measure.Height},
-		{Name: "last_level", Says: "level of the last valve", Measure: measure.Count},
+		{Name: "setting", Says: "setting of the last valve, no flow", Measure: &measure.Pressure},
+		{Name: "allowed", Says: "most that the fixtures just above the next valve may see", Measure: &measure.Pressure},
+		{Name: "floor_height", Says: "floor to floor height", Measure: &measure.Height},
+		{Name: "last_level", Says: "level of the last valve", Measure: &measure.Count},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "growth", Says: "pressure that may build up below the last valve", Measure: measure.Pressure,
+			Name: "growth", Says: "pressure that may build up below the last valve", Measure: &measure.Pressure,
 			Formula: "allowed - setting",
 			Why:     "The riser leaves the valve with its setting. It may grow until the fixtures above the next valve have all they are allowed.",
 			Slips: []problems.Slip{{
@@ -33,7 +33,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "drop", Says: "height in which it builds up", Measure: measure.Height,
+			Name: "drop", Says: "height in which it builds up", Measure: &measure.Height,
 			Formula: "growth / gamma",
 			Why:     "Each foot or metre down adds the same, so the growth divided by it gives the height.",
 			Slips: []problems.Slip{{
@@ -44,7 +44,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "floors", Says: "floors from the last valve down to the next", Measure: measure.Count, Whole: true,
+			Name: "floors", Says: "floors from the last valve down to the next", Measure: &measure.Count, Whole: true,
 			Formula: "rounddown(drop / floor_height)",
 			Why:     "Valves stand on floors. Of the two floors beside the exact place the higher one keeps the limit.",
 			Slips: []problems.Slip{{
@@ -55,7 +55,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "next_level", Says: "level of the next valve", Measure: measure.Count, Whole: true,
+			Name: "next_level", Says: "level of the next valve", Measure: &measure.Count, Whole: true,
 			Formula: "last_level - floors",
 			Why:     "The floors are counted down from the last valve.",
 			Would:   hangNextValve,
@@ -88,7 +88,9 @@ var _ = add(problems.Skill{
 		last := b.Zones[b.ZoneOf(w.Focus)].Top
 		return float64(last - solver.WholeFloors(drop, b.Levels[last].Height) - b.Ground + 1)
 	},
-})
+}
+
+func init() { add(&nextValveSkill) }
 
 // pair is a setting and what it may grow to.
 type pair struct {

@@ -9,22 +9,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var noFlowOutletSkill = problems.Skill{
 	ID: "no-flow-outlet", Title: "The most behind the pump, with no flow",
 	Chapter: 4, Order: 50, Year: 3, Kind: problems.Sum,
 	Ask: "At constant speed the booster's curve shows {duty_head} at design flow and {shut_off_head} at no flow. The street gives between {low_street} and {high_street} at the inlet. Behind the pump, at its height, are joints good for {joint_rating}, valves for {valve_rating} and a pressure tank for {tank_rating}. What may stand behind the pump at most, and do all parts bear it?",
 	Givens: []problems.Given{
-		{Name: "duty_head", Says: "head of the pump at design flow", Measure: measure.Height},
-		{Name: "shut_off_head", Says: "head of the pump at no flow", Measure: measure.Height},
-		{Name: "low_street", Says: "lowest street pressure at the inlet", Measure: measure.Pressure, Plate: true},
-		{Name: "high_street", Says: "highest street pressure at the inlet", Measure: measure.Pressure, Plate: true},
-		{Name: "joint_rating", Says: "rating of the joints", Measure: measure.Pressure},
-		{Name: "valve_rating", Says: "rating of the valves", Measure: measure.Pressure},
-		{Name: "tank_rating", Says: "rating on the pressure tank's plate", Measure: measure.Pressure},
+		{Name: "duty_head", Says: "head of the pump at design flow", Measure: &measure.Height},
+		{Name: "shut_off_head", Says: "head of the pump at no flow", Measure: &measure.Height},
+		{Name: "low_street", Says: "lowest street pressure at the inlet", Measure: &measure.Pressure, Plate: true},
+		{Name: "high_street", Says: "highest street pressure at the inlet", Measure: &measure.Pressure, Plate: true},
+		{Name: "joint_rating", Says: "rating of the joints", Measure: &measure.Pressure},
+		{Name: "valve_rating", Says: "rating of the valves", Measure: &measure.Pressure},
+		{Name: "tank_rating", Says: "rating on the pressure tank's plate", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "shut_off", Says: "pressure that the pump adds at no flow", Measure: measure.Pressure,
+			Name: "shut_off", Says: "pressure that the pump adds at no flow", Measure: &measure.Pressure,
 			Formula: "gamma x shut_off_head",
 			Why:     "A pump makes its highest head when nothing flows, at the left end of its curve.",
 			Slips: []problems.Slip{
@@ -43,7 +43,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "outlet", Says: "most pressure behind the pump", Measure: measure.Pressure,
+			Name: "outlet", Says: "most pressure behind the pump", Measure: &measure.Pressure,
 			Formula: "high_street + shut_off",
 			Why:     "The pump adds to what comes in. With no flow the street is at its highest too.",
 			Slips: []problems.Slip{
@@ -62,7 +62,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "weakest", Says: "rating of the weakest part", Measure: measure.Pressure,
+			Name: "weakest", Says: "rating of the weakest part", Measure: &measure.Pressure,
 			Formula: "min(joint_rating, valve_rating, tank_rating)",
 			Why:     "The same pressure stands on all of them. The weakest decides.",
 			Slips: []problems.Slip{{
@@ -73,7 +73,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "verdict", Says: "the parts", Measure: measure.Answer, Choices: []string{"bear it", "do not all bear it"},
+			Name: "verdict", Says: "the parts", Measure: &measure.Answer, Choices: []string{"bear it", "do not all bear it"},
 			Formula: "outlet > weakest",
 			Why:     "If they do not, take stronger parts, a flatter curve or a pump with speed control and its own limit, and a relief valve set for the weakest part.",
 			Slips: []problems.Slip{{
@@ -140,4 +140,6 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&noFlowOutletSkill) }

@@ -245,8 +245,8 @@ func TestMarksAreReadOffTheBuilding(t *testing.T) {
 func TestOtherRoutesAreTriedToo(t *testing.T) {
 	s := *mustSkill(t, "reach")
 	s.Routes = []problems.Route{{Says: "by the feet of a psi", Rules: []problems.Rule{
-		{Name: "all", Measure: measure.Height, Formula: "street / gamma"},
-		{Name: "reach", Measure: measure.Height, Formula: "all - least / gamma"},
+		{Name: "all", Measure: &measure.Height, Formula: "street / gamma"},
+		{Name: "reach", Measure: &measure.Height, Formula: "all - least / gamma"},
 	}}}
 	p, err := problems.New(&s, 1, houses()[0])
 	require.NoError(t, err)

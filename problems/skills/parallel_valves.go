@@ -8,18 +8,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var parallelValvesSkill = problems.Skill{
 	ID: "parallel-valves", Title: "A small and a large valve in parallel",
 	Chapter: 5, Order: 130, Year: 3, Kind: problems.Sum,
 	Ask: "A zone draws {peak} at its peak. Two reducing valves stand in parallel: the small one is sized for a third of the peak, the large one for the rest. The large one is set to {large_setting}, and the two settings are to lie {gap} apart. What is each sized for, and what is the small one set to?",
 	Givens: []problems.Given{
-		{Name: "peak", Says: "peak flow of the zone", Measure: measure.FlowRate},
-		{Name: "large_setting", Says: "setting of the large valve", Measure: measure.Pressure},
-		{Name: "gap", Says: "difference between the two settings", Measure: measure.Pressure},
+		{Name: "peak", Says: "peak flow of the zone", Measure: &measure.FlowRate},
+		{Name: "large_setting", Says: "setting of the large valve", Measure: &measure.Pressure},
+		{Name: "gap", Says: "difference between the two settings", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "small_flow", Says: "flow of the small valve", Measure: measure.FlowRate,
+			Name: "small_flow", Says: "flow of the small valve", Measure: &measure.FlowRate,
 			Formula: "peak / 3",
 			Why:     "Most hours need little water. A small valve holds that steadily; a large one would sit almost shut and chatter.",
 			Slips: []problems.Slip{
@@ -38,7 +38,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "large_flow", Says: "flow of the large valve", Measure: measure.FlowRate,
+			Name: "large_flow", Says: "flow of the large valve", Measure: &measure.FlowRate,
 			Formula: "peak - small_flow",
 			Why:     "The small valve stays open at the peak, so the large one only carries what is left.",
 			Slips: []problems.Slip{{
@@ -49,7 +49,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "small_setting", Says: "setting of the small valve", Measure: measure.Pressure,
+			Name: "small_setting", Says: "setting of the small valve", Measure: &measure.Pressure,
 			Formula: "large_setting + gap",
 			Why:     "A reducing valve opens when its outlet sinks below its setting. The one that is to open first must be set higher.",
 			Would:   setSmallValve,
@@ -91,7 +91,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.SmallValveSetting(w.Pressure("large_setting"), w.Pressure("gap")))
 	},
-})
+}
+
+func init() { add(&parallelValvesSkill) }
 
 // setSmallValve sets the small valve: the higher of the two settings holds the
 // zone with no flow, the lower one joins in as the outlet sinks.

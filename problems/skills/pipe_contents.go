@@ -10,18 +10,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var pipeContentsSkill = problems.Skill{
 	ID: "pipe-contents", Title: "A riser full of water",
 	Chapter: 8, Order: 80, Year: 2, Kind: problems.Sum,
 	Ask: "A riser of {size} copper tube, type L, is {length} long. By its table the tube weighs {bare} empty and holds {content}. What do its clamps carry when it is full?",
 	Givens: []problems.Given{
-		{Name: "length", Says: "length of the riser", Measure: measure.PipeLength},
-		{Name: "bare", Says: "weight of the empty tube", Measure: measure.PipeWeight},
-		{Name: "content", Says: "water that the tube holds", Measure: measure.PipeContent},
+		{Name: "length", Says: "length of the riser", Measure: &measure.PipeLength},
+		{Name: "bare", Says: "weight of the empty tube", Measure: &measure.PipeWeight},
+		{Name: "content", Says: "water that the tube holds", Measure: &measure.PipeContent},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "volume", Says: "water in the riser", Measure: measure.Tank,
+			Name: "volume", Says: "water in the riser", Measure: &measure.Tank,
 			Formula: "content x length",
 			Why:     "This is also what has to be drained, and what a dose of chlorine is reckoned for.",
 			Slips: []problems.Slip{
@@ -40,7 +40,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "water", Says: "weight of the water", Measure: measure.Weight,
+			Name: "water", Says: "weight of the water", Measure: &measure.Weight,
 			Formula: "volume x water_weight",
 			Why:     "A US gallon of water weighs 8.34 lb, a litre one kilogram.",
 			Slips: []problems.Slip{
@@ -59,12 +59,12 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "empty", Says: "weight of the tube", Measure: measure.Weight,
+			Name: "empty", Says: "weight of the tube", Measure: &measure.Weight,
 			Formula: "bare x length",
 			Why:     "Copper and water hang on the same clamps.",
 		},
 		{
-			Name: "full", Says: "weight of the full riser", Measure: measure.Weight,
+			Name: "full", Says: "weight of the full riser", Measure: &measure.Weight,
 			Formula: "empty + water",
 			Why:     "The clamps carry the riser on the day it is full.",
 			Slips: []problems.Slip{
@@ -98,7 +98,9 @@ var _ = add(problems.Skill{
 		l := w.Length("length")
 		return float64(l) * (w.SI("bare") + w.SI("content")*w.SI("water_weight"))
 	},
-})
+}
+
+func init() { add(&pipeContentsSkill) }
 
 // copperDensity is that of the tube's metal in kg/m3: 0.323 lb/in3, from
 // memory; the weights of ASTM B88 come out with it.

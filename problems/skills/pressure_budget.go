@@ -9,20 +9,20 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var pressureBudgetSkill = problems.Skill{
 	ID: "pressure-budget", Title: "What is left for friction",
 	Chapter: 3, Order: 100, Year: 2, Kind: problems.Sum,
 	Ask: "The lowest street pressure at peak is {street} on the gauge in the meter room, ahead of the meter. The highest outlet is {height} above it and must keep {least} ({limit_says}). At the design flow of {design_flow} the meter takes {meter_loss} and the backflow preventer {backflow_loss}. What pressure is left for friction in the pipe?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "lowest street pressure at peak, ahead of the meter", Measure: measure.Pressure, Plate: true},
-		{Name: "height", Says: "height of the highest outlet above the gauge", Measure: measure.Height},
-		{Name: "meter_loss", Says: "loss of the meter at design flow", Measure: measure.Pressure},
-		{Name: "backflow_loss", Says: "loss of the backflow preventer at design flow", Measure: measure.Pressure},
-		{Name: "least", Says: "pressure to be kept at the highest outlet", Measure: measure.Pressure},
+		{Name: "street", Says: "lowest street pressure at peak, ahead of the meter", Measure: &measure.Pressure, Plate: true},
+		{Name: "height", Says: "height of the highest outlet above the gauge", Measure: &measure.Height},
+		{Name: "meter_loss", Says: "loss of the meter at design flow", Measure: &measure.Pressure},
+		{Name: "backflow_loss", Says: "loss of the backflow preventer at design flow", Measure: &measure.Pressure},
+		{Name: "least", Says: "pressure to be kept at the highest outlet", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "column", Says: "pressure that the height costs", Measure: measure.Pressure,
+			Name: "column", Says: "pressure that the height costs", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "Each foot or metre of water above the gauge weighs on it.",
 			Slips: []problems.Slip{
@@ -41,7 +41,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "devices", Says: "what the devices take at design flow", Measure: measure.Pressure,
+			Name: "devices", Says: "what the devices take at design flow", Measure: &measure.Pressure,
 			Formula: "meter_loss + backflow_loss",
 			Why:     "Both stand between the gauge and the pipe.",
 			Slips: []problems.Slip{
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "left", Says: "pressure left for friction", Measure: measure.Pressure,
+			Name: "left", Says: "pressure left for friction", Measure: &measure.Pressure,
 			Formula: "street - column - devices - least",
 			Why:     "Height, devices and the outlet are served first. What remains may be lost along the pipe.",
 			Slips: []problems.Slip{
@@ -94,7 +94,9 @@ var _ = add(problems.Skill{
 		b := w.Building
 		return float64(solver.PressureLeft(b.Street.Low, w.Gamma(), w.Length("height"), b.Losses.Total(), w.Pressure("least")))
 	},
-})
+}
+
+func init() { add(&pressureBudgetSkill) }
 
 // drawBudget draws low buildings until the street can feed one: then a reading
 // of the gauge that leaves something for friction, and that keeps the lowest
@@ -130,19 +132,19 @@ func drawBudget(s *building.Sheet) {
 	s.Set("least", least)
 }
 
-var _ = add(problems.Skill{
+var uniformLossSkill = problems.Skill{
 	ID: "uniform-loss", Title: "Friction that the pipe may have",
 	Chapter: 3, Order: 110, Year: 2, Kind: problems.Sum,
 	Ask: "After height and devices {spare} of the street pressure is over at the peak, and the outlet must keep {least}. The run measures {pipe}, and its fittings stand for {fittings} of pipe more. What friction may the pipe have, the same all along, {per_length}?",
 	Givens: []problems.Given{
-		{Name: "spare", Says: "pressure over after height and devices", Measure: measure.Pressure},
-		{Name: "least", Says: "pressure to be kept at the outlet", Measure: measure.Pressure},
-		{Name: "pipe", Says: "developed length of the run", Measure: measure.PipeLength},
-		{Name: "fittings", Says: "pipe that the fittings stand for", Measure: measure.PipeLength},
+		{Name: "spare", Says: "pressure over after height and devices", Measure: &measure.Pressure},
+		{Name: "least", Says: "pressure to be kept at the outlet", Measure: &measure.Pressure},
+		{Name: "pipe", Says: "developed length of the run", Measure: &measure.PipeLength},
+		{Name: "fittings", Says: "pipe that the fittings stand for", Measure: &measure.PipeLength},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "left", Says: "pressure left for friction", Measure: measure.Pressure,
+			Name: "left", Says: "pressure left for friction", Measure: &measure.Pressure,
 			Formula: "spare - least",
 			Why:     "What the outlet keeps may not be lost on the way.",
 			Slips: []problems.Slip{{
@@ -153,7 +155,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "total", Says: "total length for friction", Measure: measure.PipeLength,
+			Name: "total", Says: "total length for friction", Measure: &measure.PipeLength,
 			Formula: "pipe + fittings",
 			Why:     "Fittings lose pressure too, and share in what is left.",
 			Slips: []problems.Slip{{
@@ -164,7 +166,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "rate", Says: "friction that the pipe may have", Measure: measure.Friction,
+			Name: "rate", Says: "friction that the pipe may have", Measure: &measure.Friction,
 			Formula: "left / total x hundred", Metric: "left / total",
 			Why: "The same friction all along just uses up what is left at the end. Charts tell it for 100 ft, or for one metre.",
 			Slips: []problems.Slip{
@@ -201,7 +203,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.UniformLoss(w.Pressure("spare")-w.Pressure("least"), w.Length("pipe")+w.Length("fittings")))
 	},
-})
+}
+
+func init() { add(&uniformLossSkill) }
 
 func drawUniformLoss(s *building.Sheet) {
 	suppliedTower(s, building.Plan{Min: 3, Max: 10})

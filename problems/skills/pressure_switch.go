@@ -10,22 +10,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var pressureSwitchSkill = problems.Skill{
 	ID: "pressure-switch", Title: "Pressure switch and starts per hour",
 	Chapter: 4, Order: 60, Year: 3, Kind: problems.Sum,
 	Ask: "A pump of {pump_flow} is run by a pressure switch beside it. The shower on level {level} is {height} above the switch; friction up to it is {friction}, and {least} must be left ({limit_says}). The switch has a differential of {differential}, and the pressure tank gives {drawdown} between cut-out and cut-in. Find cut-in and cut-out, and how often the pump starts in an hour at worst. The motor may start {allowed_starts}. Is that kept?",
 	Givens: []problems.Given{
-		{Name: "pump_flow", Says: "flow of the pump", Measure: measure.FlowRate},
-		{Name: "height", Says: "height of the highest shower above the switch", Measure: measure.Height},
-		{Name: "friction", Says: "friction from the switch to the shower", Measure: measure.Pressure},
-		{Name: "least", Says: "pressure to be left at the highest shower", Measure: measure.Pressure},
-		{Name: "differential", Says: "differential of the switch", Measure: measure.Pressure},
-		{Name: "drawdown", Says: "water that the tank gives from cut-out to cut-in", Measure: measure.Tank},
-		{Name: "allowed_starts", Says: "starts that the motor bears", Measure: measure.Starts},
+		{Name: "pump_flow", Says: "flow of the pump", Measure: &measure.FlowRate},
+		{Name: "height", Says: "height of the highest shower above the switch", Measure: &measure.Height},
+		{Name: "friction", Says: "friction from the switch to the shower", Measure: &measure.Pressure},
+		{Name: "least", Says: "pressure to be left at the highest shower", Measure: &measure.Pressure},
+		{Name: "differential", Says: "differential of the switch", Measure: &measure.Pressure},
+		{Name: "drawdown", Says: "water that the tank gives from cut-out to cut-in", Measure: &measure.Tank},
+		{Name: "allowed_starts", Says: "starts that the motor bears", Measure: &measure.Starts},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "column", Says: "pressure that the climb costs", Measure: measure.Pressure,
+			Name: "column", Says: "pressure that the climb costs", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "The switch feels the pressure where it stands, with all the water above it.",
 			Slips: []problems.Slip{{
@@ -36,7 +36,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "cut_in", Says: "cut-in pressure at the switch", Measure: measure.Pressure,
+			Name: "cut_in", Says: "cut-in pressure at the switch", Measure: &measure.Pressure,
 			Formula: "column + friction + least",
 			Why:     "Just before the pump starts, the top shower must still have {least}. So the pump starts at climb, friction and residual together.",
 			Slips: []problems.Slip{
@@ -61,7 +61,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "cut_out", Says: "cut-out pressure at the switch", Measure: measure.Pressure,
+			Name: "cut_out", Says: "cut-out pressure at the switch", Measure: &measure.Pressure,
 			Formula: "cut_in + differential",
 			Why:     "The pump starts at the lower pressure and stops at the higher. Cut-in keeps the top floor, so the differential goes on top.",
 			Slips: []problems.Slip{{
@@ -72,7 +72,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "half_flow", Says: "draw at which the pump starts most often", Measure: measure.FlowRate,
+			Name: "half_flow", Says: "draw at which the pump starts most often", Measure: &measure.FlowRate,
 			Formula: "pump_flow / 2",
 			Why:     "At a small draw the tank lasts long, near full flow the pump runs long. In the middle, at half flow, both times together are shortest.",
 			Slips: []problems.Slip{{
@@ -83,7 +83,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "cycle", Says: "time from one start to the next", Measure: measure.CycleTime,
+			Name: "cycle", Says: "time from one start to the next", Measure: &measure.CycleTime,
 			Formula: "2 x drawdown / half_flow",
 			Why:     "The tank fills at half flow while the pump runs, and empties at half flow while it stands: the drawdown twice.",
 			Slips: []problems.Slip{{
@@ -94,12 +94,12 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "starts", Says: "starts in an hour at worst", Measure: measure.Starts,
+			Name: "starts", Says: "starts in an hour at worst", Measure: &measure.Starts,
 			Formula: "minutes_per_hour / cycle", Metric: "seconds_per_hour / cycle",
 			Why: "So many cycles fit into an hour. In US units it comes to 15 Q / drawdown, in SI to 900 Q / drawdown.",
 		},
 		{
-			Name: "verdict", Says: "the starts", Measure: measure.Answer, Choices: []string{"are kept", "are too many"},
+			Name: "verdict", Says: "the starts", Measure: &measure.Answer, Choices: []string{"are kept", "are too many"},
 			Formula: "starts > allowed_starts",
 			Why:     "Every start heats the motor. Too many are cured by a larger tank or a wider differential.",
 			Slips: []problems.Slip{{
@@ -152,4 +152,6 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&pressureSwitchSkill) }

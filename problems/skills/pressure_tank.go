@@ -10,21 +10,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var pressureTankSkill = problems.Skill{
 	ID: "pressure-tank", Title: "What a pressure tank gives",
 	Chapter: 4, Order: 70, Year: 4, Kind: problems.Sum,
 	Ask: "The pump's switch cuts in at {cut_in} and out at {cut_out}, read at the pump. The pressure tank of {tank_volume} stands on level {level}, {tank_up} above it. It was pre-charged, empty of water, to {charge_gap} below the cut-in at its own place. The site lies {altitude} above sea level; the atmosphere is {site_air}. How much water does the tank give between cut-out and cut-in?",
 	Givens: []problems.Given{
-		{Name: "cut_in", Says: "cut-in at the pump", Measure: measure.Pressure},
-		{Name: "cut_out", Says: "cut-out at the pump", Measure: measure.Pressure},
-		{Name: "tank_volume", Says: "volume on the tank's plate", Measure: measure.Tank, Plate: true},
-		{Name: "tank_up", Says: "height of the tank above the pump's switch", Measure: measure.Height},
-		{Name: "charge_gap", Says: "pre-charge below the cut-in, at the tank", Measure: measure.Pressure},
-		{Name: "site_air", Says: "atmosphere at the site", Measure: measure.AbsPressure},
+		{Name: "cut_in", Says: "cut-in at the pump", Measure: &measure.Pressure},
+		{Name: "cut_out", Says: "cut-out at the pump", Measure: &measure.Pressure},
+		{Name: "tank_volume", Says: "volume on the tank's plate", Measure: &measure.Tank, Plate: true},
+		{Name: "tank_up", Says: "height of the tank above the pump's switch", Measure: &measure.Height},
+		{Name: "charge_gap", Says: "pre-charge below the cut-in, at the tank", Measure: &measure.Pressure},
+		{Name: "site_air", Says: "atmosphere at the site", Measure: &measure.AbsPressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "column", Says: "pressure lost on the way up to the tank", Measure: measure.Pressure,
+			Name: "column", Says: "pressure lost on the way up to the tank", Measure: &measure.Pressure,
 			Formula: "gamma x tank_up",
 			Why:     "The tank stands above the switch. Its air feels less than the switch shows.",
 			Slips: []problems.Slip{{
@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "low_abs", Says: "absolute pressure in the tank at cut-in", Measure: measure.AbsPressure,
+			Name: "low_abs", Says: "absolute pressure in the tank at cut-in", Measure: &measure.AbsPressure,
 			Formula: "cut_in - column + site_air",
 			Why:     "Less the climb, to be at the tank; plus the atmosphere, to count from vacuum. Boyle's law wants both.",
 			Slips: []problems.Slip{
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "high_abs", Says: "absolute pressure in the tank at cut-out", Measure: measure.AbsPressure,
+			Name: "high_abs", Says: "absolute pressure in the tank at cut-out", Measure: &measure.AbsPressure,
 			Formula: "cut_out - column + site_air",
 			Why:     "The same two steps for the higher pressure.",
 			Slips: []problems.Slip{
@@ -79,7 +79,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "charge_abs", Says: "absolute pre-charge", Measure: measure.AbsPressure,
+			Name: "charge_abs", Says: "absolute pre-charge", Measure: &measure.AbsPressure,
 			Formula: "low_abs - charge_gap",
 			Why:     "The pre-charge is a little below the cut-in, so that the tank never runs quite empty before the pump starts.",
 			Slips: []problems.Slip{{
@@ -90,7 +90,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "gas_low", Says: "room that the gas takes at cut-in", Measure: measure.Tank,
+			Name: "gas_low", Says: "room that the gas takes at cut-in", Measure: &measure.Tank,
 			Formula: "tank_volume x charge_abs / low_abs",
 			Why:     "At pre-charge the gas fills the tank. At a higher pressure it takes less room, as one pressure to the other.",
 			Slips: []problems.Slip{{
@@ -101,7 +101,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "gas_high", Says: "room that the gas takes at cut-out", Measure: measure.Tank,
+			Name: "gas_high", Says: "room that the gas takes at cut-out", Measure: &measure.Tank,
 			Formula: "tank_volume x charge_abs / high_abs",
 			Why:     "At cut-out the gas is squeezed further, and the water has the rest of the tank.",
 			Slips: []problems.Slip{{
@@ -112,7 +112,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "drawdown", Says: "water that the tank gives", Measure: measure.Tank,
+			Name: "drawdown", Says: "water that the tank gives", Measure: &measure.Tank,
 			Formula: "gas_low - gas_high",
 			Why:     "From cut-out to cut-in the gas grows, and pushes out as much water.",
 			Slips: []problems.Slip{
@@ -170,4 +170,6 @@ var _ = add(problems.Skill{
 		}
 		return float64(tank.Drawdown())
 	},
-})
+}
+
+func init() { add(&pressureTankSkill) }

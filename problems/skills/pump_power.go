@@ -11,7 +11,7 @@ import (
 )
 
 var motorRule = problems.Rule{
-	Name: "motor", Says: "next standard motor", Measure: measure.Motor, Whole: true,
+	Name: "motor", Says: "next standard motor", Measure: &measure.Motor, Whole: true,
 	Formula: "next_motor_hp(shaft)", Metric: "next_motor_hp(shaft x power_factor)",
 	Why: "Motors come in steps. The one that is bought gives at least the shaft's power.",
 	Slips: []problems.Slip{
@@ -30,18 +30,18 @@ var motorRule = problems.Rule{
 	},
 }
 
-var _ = add(problems.Skill{
+var pumpPowerSkill = problems.Skill{
 	ID: "pump-power", Title: "Power of the pump and its motor",
 	Chapter: 4, Order: 30, Year: 3, Kind: problems.Sum,
 	Ask: "A booster pump moves {flow} and adds {boost}. At this point of its curve its efficiency is {pump_eff}. What power does the water take, what power the shaft, and which standard motor in horsepower is the smallest that gives it? No spare is asked for.",
 	Givens: []problems.Given{
-		{Name: "flow", Says: "design flow of the pump", Measure: measure.FlowRate},
-		{Name: "boost", Says: "pressure that the pump adds", Measure: measure.Pressure},
-		{Name: "pump_eff", Says: "efficiency of the pump, as a share of one", Measure: measure.Share},
+		{Name: "flow", Says: "design flow of the pump", Measure: &measure.FlowRate},
+		{Name: "boost", Says: "pressure that the pump adds", Measure: &measure.Pressure},
+		{Name: "pump_eff", Says: "efficiency of the pump, as a share of one", Measure: &measure.Share},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "pump_head", Says: "head of the pump", Measure: measure.Height,
+			Name: "pump_head", Says: "head of the pump", Measure: &measure.Height,
 			Formula: "boost / gamma",
 			Why:     "The power formula with {power_base} counts in height of water.",
 			Slips: []problems.Slip{
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "water_power", Says: "power that the water takes", Measure: measure.PumpPower,
+			Name: "water_power", Says: "power that the water takes", Measure: &measure.PumpPower,
 			Formula: "flow x pump_head / power_base",
 			Why:     "Power is weight lifted in a time: so much water every minute or second, up such a height.",
 			Slips: []problems.Slip{{
@@ -71,7 +71,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "shaft", Says: "power at the shaft", Measure: measure.PumpPower,
+			Name: "shaft", Says: "power at the shaft", Measure: &measure.PumpPower,
 			Formula: "water_power / pump_eff",
 			Why:     "The pump loses a part to friction and leakage inside. The shaft must bring that as well.",
 			Slips: []problems.Slip{
@@ -95,7 +95,7 @@ var _ = add(problems.Skill{
 		Says: "straight from the pressure",
 		Rules: []problems.Rule{
 			{
-				Name: "water_power", Says: "power that the water takes", Measure: measure.PumpPower,
+				Name: "water_power", Says: "power that the water takes", Measure: &measure.PumpPower,
 				Formula: "flow x boost / pressure_base",
 				Why:     "Flow times pressure is power. With gpm and psi the number is 1714, with litres a second and kPa it is 1000.",
 				Slips: []problems.Slip{{
@@ -106,7 +106,7 @@ var _ = add(problems.Skill{
 				}},
 			},
 			{
-				Name: "shaft", Says: "power at the shaft", Measure: measure.PumpPower,
+				Name: "shaft", Says: "power at the shaft", Measure: &measure.PumpPower,
 				Formula: "water_power / pump_eff",
 				Why:     "What the pump loses inside is brought by the shaft as well.",
 			},
@@ -155,7 +155,9 @@ var _ = add(problems.Skill{
 		m, _ := solver.NextMotor(shaft)
 		return float64(m)
 	},
-})
+}
+
+func init() { add(&pumpPowerSkill) }
 
 // motorClear reports that honest rounding, by either road, does not change the
 // motor.
@@ -165,19 +167,19 @@ func motorClear(hp float64) bool {
 	return a == b
 }
 
-var _ = add(problems.Skill{
+var runningCostSkill = problems.Skill{
 	ID: "running-cost", Title: "What a pump costs in a year",
 	Chapter: 4, Order: 120, Year: 3, Kind: problems.Sum,
 	Ask: "A booster pump takes {shaft} at its shaft. Its motor turns {motor_eff} of its current into work. It runs {run_hours} in a year, and a kilowatt-hour costs {tariff}. What does its electricity cost in the year?",
 	Givens: []problems.Given{
-		{Name: "shaft", Says: "power at the pump's shaft", Measure: measure.Motor},
-		{Name: "motor_eff", Says: "efficiency of the motor, as a share of one", Measure: measure.Share},
-		{Name: "run_hours", Says: "hours that it runs in a year", Measure: measure.TimeHours},
-		{Name: "tariff", Says: "price of a kilowatt-hour", Measure: measure.Tariff},
+		{Name: "shaft", Says: "power at the pump's shaft", Measure: &measure.Motor},
+		{Name: "motor_eff", Says: "efficiency of the motor, as a share of one", Measure: &measure.Share},
+		{Name: "run_hours", Says: "hours that it runs in a year", Measure: &measure.TimeHours},
+		{Name: "tariff", Says: "price of a kilowatt-hour", Measure: &measure.Tariff},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "shaft_kw", Says: "the shaft's power in kilowatts", Measure: measure.MotorInput,
+			Name: "shaft_kw", Says: "the shaft's power in kilowatts", Measure: &measure.MotorInput,
 			Formula: "shaft x watt_per_hp / watt_per_kw",
 			Why:     "Electricity is sold by the kilowatt-hour, so the power is wanted in kilowatts.",
 			Slips: []problems.Slip{
@@ -196,7 +198,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "wire", Says: "power taken from the wire", Measure: measure.MotorInput,
+			Name: "wire", Says: "power taken from the wire", Measure: &measure.MotorInput,
 			Formula: "shaft_kw / motor_eff",
 			Why:     "The motor warms itself with the rest. The meter counts that too.",
 			Slips: []problems.Slip{
@@ -215,7 +217,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "energy", Says: "energy in a year", Measure: measure.Energy,
+			Name: "energy", Says: "energy in a year", Measure: &measure.Energy,
 			Formula: "wire x run_hours",
 			Why:     "Power times the time it is taken is energy.",
 			Slips: []problems.Slip{{
@@ -226,7 +228,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "cost", Says: "cost in a year", Measure: measure.Money,
+			Name: "cost", Says: "cost in a year", Measure: &measure.Money,
 			Formula: "energy x tariff",
 			Why:     "Each kilowatt-hour costs {tariff}.",
 			Slips: []problems.Slip{{
@@ -254,4 +256,6 @@ var _ = add(problems.Skill{
 		shaft := unit.Power(w.SI("shaft") * w.SI("watt_per_hp") / w.SI("watt_per_kw"))
 		return solver.YearlyCost(shaft, w.SI("motor_eff"), w.SI("run_hours"), w.SI("tariff"))
 	},
-})
+}
+
+func init() { add(&runningCostSkill) }

@@ -9,22 +9,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var speedChangeSkill = problems.Skill{
 	ID: "speed-change", Title: "A pump at another speed",
 	Chapter: 4, Order: 80, Year: 4, Kind: problems.Sum,
 	Ask: "A pump draws from an open break tank. At {old_speed} its curve goes through {old_flow} at {old_head}, with {old_power} at the shaft; at no flow it makes {old_shut_off}. It is turned down to {new_speed}. Where does that point of its curve go, and does water still reach the shower on level {level}, {climb} above the water in the tank? By how much is the head at no flow short, or over?",
 	Givens: []problems.Given{
-		{Name: "old_speed", Says: "speed before", Measure: measure.PumpSpeed},
-		{Name: "new_speed", Says: "speed after", Measure: measure.PumpSpeed},
-		{Name: "old_flow", Says: "flow at a point of the curve, before", Measure: measure.FlowRate},
-		{Name: "old_head", Says: "head at that point, before", Measure: measure.Height},
-		{Name: "old_power", Says: "shaft power at that point, before", Measure: measure.PumpPower},
-		{Name: "old_shut_off", Says: "head at no flow, before", Measure: measure.Height},
-		{Name: "climb", Says: "height of the shower above the water in the tank", Measure: measure.Height},
+		{Name: "old_speed", Says: "speed before", Measure: &measure.PumpSpeed},
+		{Name: "new_speed", Says: "speed after", Measure: &measure.PumpSpeed},
+		{Name: "old_flow", Says: "flow at a point of the curve, before", Measure: &measure.FlowRate},
+		{Name: "old_head", Says: "head at that point, before", Measure: &measure.Height},
+		{Name: "old_power", Says: "shaft power at that point, before", Measure: &measure.PumpPower},
+		{Name: "old_shut_off", Says: "head at no flow, before", Measure: &measure.Height},
+		{Name: "climb", Says: "height of the shower above the water in the tank", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "ratio", Says: "new speed as a share of the old", Measure: measure.Share,
+			Name: "ratio", Says: "new speed as a share of the old", Measure: &measure.Share,
 			Formula: "new_speed / old_speed",
 			Why:     "Everything goes by how many times the speed it is.",
 			Slips: []problems.Slip{{
@@ -35,7 +35,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "new_flow", Says: "flow at the new speed", Measure: measure.FlowRate,
+			Name: "new_flow", Says: "flow at the new speed", Measure: &measure.FlowRate,
 			Formula: "old_flow x ratio",
 			Why:     "Each turn moves the same water, so the flow goes with the turns.",
 			Slips: []problems.Slip{{
@@ -46,7 +46,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "new_head", Says: "head at the new speed", Measure: measure.Height,
+			Name: "new_head", Says: "head at the new speed", Measure: &measure.Height,
 			Formula: "old_head x ratio^2",
 			Why:     "The wheel throws the water at a speed, and height goes with the square of a speed.",
 			Slips: []problems.Slip{{
@@ -57,7 +57,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "new_power", Says: "shaft power at the new speed", Measure: measure.PumpPower,
+			Name: "new_power", Says: "shaft power at the new speed", Measure: &measure.PumpPower,
 			Formula: "old_power x ratio^3",
 			Why:     "Power is flow times head, one power and two make three.",
 			Slips: []problems.Slip{
@@ -76,7 +76,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "new_shut_off", Says: "head at no flow at the new speed", Measure: measure.Height,
+			Name: "new_shut_off", Says: "head at no flow at the new speed", Measure: &measure.Height,
 			Formula: "old_shut_off x ratio^2",
 			Why:     "The no-flow point of the curve sinks with the square like every other.",
 			Slips: []problems.Slip{{
@@ -87,7 +87,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "verdict", Says: "does water reach the shower", Measure: measure.Answer, Choices: []string{"no", "yes"},
+			Name: "verdict", Says: "does water reach the shower", Measure: &measure.Answer, Choices: []string{"no", "yes"},
 			Formula: "new_shut_off > climb",
 			Why:     "The climb does not shrink with the speed. If the pump cannot hold the water up with no flow, it delivers nothing.",
 			Slips: []problems.Slip{{
@@ -98,7 +98,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "margin", Says: "head at no flow short of the climb, or over it", Measure: measure.Height,
+			Name: "margin", Says: "head at no flow short of the climb, or over it", Measure: &measure.Height,
 			Formula: "abs(new_shut_off - climb)",
 			Why:     "The pump's head sank with the speed. The building's height did not.",
 			Slips: []problems.Slip{{
@@ -157,22 +157,24 @@ var _ = add(problems.Skill{
 		p := solver.Speeds{Head: w.Length("old_shut_off")}.AtSpeed(w.SI("new_speed") / w.SI("old_speed"))
 		return math.Abs(float64(p.Head - b.Highest(b.Top()) + b.Booster.Elevation))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&speedChangeSkill) }
+
+var pumpsTogetherSkill = problems.Skill{
 	ID: "pumps-together", Title: "Pumps side by side and one after the other",
 	Chapter: 4, Order: 90, Year: 3, Kind: problems.Sum,
 	Ask: "A booster set has {pumps} like pumps side by side. Each is chosen for {share_each} of the design flow of {design_flow}, and adds {boost} at its share. The inlet has {suction}. What do all give together, what share of the design flow is left with one pump out, and what stands behind the set? What would stand behind two such pumps piped one after the other?",
 	Givens: []problems.Given{
-		{Name: "pumps", Says: "pumps in the set", Measure: measure.Count},
-		{Name: "share_each", Says: "share of the design flow that each is chosen for", Measure: measure.Share},
-		{Name: "design_flow", Says: "design flow of the building", Measure: measure.FlowRate},
-		{Name: "boost", Says: "pressure that each pump adds at its share", Measure: measure.Pressure},
-		{Name: "suction", Says: "pressure at the inlet", Measure: measure.Pressure, Plate: true},
+		{Name: "pumps", Says: "pumps in the set", Measure: &measure.Count},
+		{Name: "share_each", Says: "share of the design flow that each is chosen for", Measure: &measure.Share},
+		{Name: "design_flow", Says: "design flow of the building", Measure: &measure.FlowRate},
+		{Name: "boost", Says: "pressure that each pump adds at its share", Measure: &measure.Pressure},
+		{Name: "suction", Says: "pressure at the inlet", Measure: &measure.Pressure, Plate: true},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "each", Says: "flow of one pump", Measure: measure.FlowRate,
+			Name: "each", Says: "flow of one pump", Measure: &measure.FlowRate,
 			Formula: "design_flow x share_each",
 			Why:     "Each pump is chosen for {share_each} of the whole, so that something is left when one is out.",
 			Slips: []problems.Slip{{
@@ -183,7 +185,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "together", Says: "flow of all pumps", Measure: measure.FlowRate,
+			Name: "together", Says: "flow of all pumps", Measure: &measure.FlowRate,
 			Formula: "pumps x each",
 			Why:     "Side by side the flows add.",
 			Slips: []problems.Slip{{
@@ -194,12 +196,12 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "with_one_out", Says: "flow with one pump out", Measure: measure.FlowRate,
+			Name: "with_one_out", Says: "flow with one pump out", Measure: &measure.FlowRate,
 			Formula: "together - each",
 			Why:     "One pump's flow is missing.",
 		},
 		{
-			Name: "share_left", Says: "share of the design flow that is left", Measure: measure.Share,
+			Name: "share_left", Says: "share of the design flow that is left", Measure: &measure.Share,
 			Formula: "with_one_out / design_flow",
 			Why:     "What counts for the building is the design flow, not all that the set could give.",
 			Slips: []problems.Slip{{
@@ -210,7 +212,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "outlet", Says: "pressure behind the set", Measure: measure.Pressure,
+			Name: "outlet", Says: "pressure behind the set", Measure: &measure.Pressure,
 			Formula: "suction + boost",
 			Why:     "All pumps lift from one inlet header to one outlet header. There is one boost between the two, however many pumps run.",
 			Slips: []problems.Slip{
@@ -229,7 +231,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "in_series", Says: "pressure behind two pumps one after the other", Measure: measure.Pressure,
+			Name: "in_series", Says: "pressure behind two pumps one after the other", Measure: &measure.Pressure,
 			Formula: "suction + 2 x boost",
 			Why:     "One after the other, the same water goes through both and is boosted twice.",
 			Slips: []problems.Slip{{
@@ -262,4 +264,6 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.Series(w.Pressure("suction"), w.Building.Booster.Boost, 2))
 	},
-})
+}
+
+func init() { add(&pumpsTogetherSkill) }

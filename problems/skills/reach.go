@@ -28,17 +28,17 @@ var footSource = problems.Source{
 	Confidence: solver.Confirmed,
 }
 
-var _ = add(problems.Skill{
+var reachSkill = problems.Skill{
 	ID: "reach", Title: "How high the street pressure reaches",
 	Chapter: 2, Order: 10, Year: 1, Kind: problems.Sum,
 	Ask: "The lowest street pressure of the day is {street} on the gauge in the meter room. {least} must be left at the highest outlet ({limit_says}). Leave friction and devices aside. How high above the gauge may that outlet be?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "lowest street pressure, on the gauge in the meter room", Measure: measure.Pressure, Plate: true},
-		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: measure.Pressure},
+		{Name: "street", Says: "lowest street pressure, on the gauge in the meter room", Measure: &measure.Pressure, Plate: true},
+		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "spare", Says: "pressure that may be spent on height", Measure: measure.Pressure,
+			Name: "spare", Says: "pressure that may be spent on height", Measure: &measure.Pressure,
 			Formula: "street - least",
 			Why:     "What must be left at the top cannot be used up on the way to it.",
 			Slips: []problems.Slip{
@@ -57,7 +57,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "reach", Says: "height that the street reaches above the gauge", Measure: measure.Height,
+			Name: "reach", Says: "height that the street reaches above the gauge", Measure: &measure.Height,
 			Formula: "spare / gamma",
 			Why:     "Each foot or metre of height costs the same pressure, so the spare pressure buys that many.",
 			Would:   outletAtReach(false),
@@ -91,22 +91,24 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.Reach(w.Building.Street.Low, w.Pressure("least"), w.Gamma()))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&reachSkill) }
+
+var reachWithLossesSkill = problems.Skill{
 	ID: "reach-with-losses", Title: "Reach after the losses",
 	Chapter: 2, Order: 20, Year: 2, Kind: problems.Sum,
 	Ask: "The lowest street pressure at peak is {street} on the gauge in the meter room, ahead of the meter. At the design flow of {design_flow} the meter takes {meter_loss}, the backflow preventer {backflow_loss}, and the pipe to the highest outlet {friction}. {least} must be left at that outlet ({limit_says}). How high above the gauge may the outlet be?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "lowest street pressure at peak, ahead of the meter", Measure: measure.Pressure, Plate: true},
-		{Name: "meter_loss", Says: "loss of the meter at design flow", Measure: measure.Pressure},
-		{Name: "backflow_loss", Says: "loss of the backflow preventer at design flow", Measure: measure.Pressure},
-		{Name: "friction", Says: "friction of the pipe to the highest outlet at design flow", Measure: measure.Pressure},
-		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: measure.Pressure},
+		{Name: "street", Says: "lowest street pressure at peak, ahead of the meter", Measure: &measure.Pressure, Plate: true},
+		{Name: "meter_loss", Says: "loss of the meter at design flow", Measure: &measure.Pressure},
+		{Name: "backflow_loss", Says: "loss of the backflow preventer at design flow", Measure: &measure.Pressure},
+		{Name: "friction", Says: "friction of the pipe to the highest outlet at design flow", Measure: &measure.Pressure},
+		{Name: "least", Says: "pressure to be left at the highest outlet", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "losses", Says: "losses on the way at design flow", Measure: measure.Pressure,
+			Name: "losses", Says: "losses on the way at design flow", Measure: &measure.Pressure,
 			Formula: "meter_loss + backflow_loss + friction",
 			Why:     "All three stand in the same stream, so each takes its part.",
 			Slips: []problems.Slip{
@@ -131,7 +133,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "after_losses", Says: "pressure after the losses", Measure: measure.Pressure,
+			Name: "after_losses", Says: "pressure after the losses", Measure: &measure.Pressure,
 			Formula: "street - losses",
 			Why:     "A loss is pressure that is gone for good.",
 			Slips: []problems.Slip{{
@@ -142,7 +144,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "spare", Says: "pressure that may be spent on height", Measure: measure.Pressure,
+			Name: "spare", Says: "pressure that may be spent on height", Measure: &measure.Pressure,
 			Formula: "after_losses - least",
 			Why:     "What must be left at the top cannot be used up on the way to it.",
 			Slips: []problems.Slip{
@@ -161,7 +163,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "reach", Says: "height that the street reaches above the gauge", Measure: measure.Height,
+			Name: "reach", Says: "height that the street reaches above the gauge", Measure: &measure.Height,
 			Formula: "spare / gamma",
 			Why:     "Each foot or metre of height costs the same pressure, so the spare pressure buys that many.",
 			Would:   outletAtReach(true),
@@ -212,7 +214,9 @@ var _ = add(problems.Skill{
 		b := w.Building
 		return float64(solver.Reach(b.Street.Low-b.Losses.Total()-w.Pressure("friction"), w.Pressure("least"), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&reachWithLossesSkill) }
 
 // outletAtReach hangs the highest outlet at a height above the gauge, and asks
 // the street for the level whose outlet is the last below it.

@@ -17,22 +17,22 @@ const notCounted = 1000
 
 // Slips that only some scenarios have divide by a condition: where it does not
 // hold they divide by nothing and have no value.
-var _ = add(problems.Skill{
+var recirculationRequiredSkill = problems.Skill{
 	ID: "recirculation-required", Title: "Must the hot water be kept hot in the pipe?",
 	Chapter: 7, Order: 10, Year: 2, Kind: problems.Choice,
 	Ask: "Hot water is supplied to {storeys} storeys. From the heater the pipe runs {to_riser} to the riser, {up} up it, and {branch} along the branch to the farthest outlet. {kept_says} The rule ({code}): {rule_says}. Must this pipe be recirculated or heat traced?",
 	Givens: []problems.Given{
-		{Name: "to_riser", Says: "pipe from the heater to the riser", Measure: measure.PipeLength},
-		{Name: "up", Says: "riser up to the branch", Measure: measure.PipeLength},
-		{Name: "branch", Says: "branch to the farthest outlet", Measure: measure.PipeLength},
-		{Name: "kept_hot", Says: "pipe of these that is kept hot and counts as the source", Measure: measure.PipeLength},
-		{Name: "storeys", Says: "storeys supplied with hot water", Measure: measure.Count},
-		{Name: "length_limit", Says: "longest pipe without", Measure: measure.PipeLength},
-		{Name: "storeys_limit", Says: "most storeys without", Measure: measure.Count},
+		{Name: "to_riser", Says: "pipe from the heater to the riser", Measure: &measure.PipeLength},
+		{Name: "up", Says: "riser up to the branch", Measure: &measure.PipeLength},
+		{Name: "branch", Says: "branch to the farthest outlet", Measure: &measure.PipeLength},
+		{Name: "kept_hot", Says: "pipe of these that is kept hot and counts as the source", Measure: &measure.PipeLength},
+		{Name: "storeys", Says: "storeys supplied with hot water", Measure: &measure.Count},
+		{Name: "length_limit", Says: "longest pipe without", Measure: &measure.PipeLength},
+		{Name: "storeys_limit", Says: "most storeys without", Measure: &measure.Count},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "whole", Says: "developed length, heater to farthest outlet", Measure: measure.PipeLength,
+			Name: "whole", Says: "developed length, heater to farthest outlet", Measure: &measure.PipeLength,
 			Formula: "to_riser + up + branch",
 			Why:     "Developed length follows the pipe, along every leg, up and across. That is the way the hot water has to come.",
 			Slips: []problems.Slip{
@@ -57,7 +57,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "length", Says: "length as the rule measures it", Measure: measure.PipeLength,
+			Name: "length", Says: "length as the rule measures it", Measure: &measure.PipeLength,
 			Formula: "whole - kept_hot",
 			Why:     "A rule says where it measures from: {from_says}.",
 			Slips: []problems.Slip{{
@@ -68,7 +68,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "by_length", Says: "longer than the rule allows", Measure: measure.Answer, Choices: []string{"no", "yes"},
+			Name: "by_length", Says: "longer than the rule allows", Measure: &measure.Answer, Choices: []string{"no", "yes"},
 			Formula: "length > length_limit",
 			Why:     "\"More than\" means the limit itself is still allowed.",
 			Slips: []problems.Slip{{
@@ -79,7 +79,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "by_storeys", Says: "more storeys than the rule allows", Measure: measure.Answer, Choices: []string{"no", "yes"},
+			Name: "by_storeys", Says: "more storeys than the rule allows", Measure: &measure.Answer, Choices: []string{"no", "yes"},
 			Formula: "storeys > storeys_limit",
 			Why:     "Some codes count storeys as well, some do not. Count those that get hot water.",
 			Slips: []problems.Slip{
@@ -98,7 +98,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "required", Says: "recirculation or heat tracing", Measure: measure.Answer, Choices: []string{"not required", "required"},
+			Name: "required", Says: "recirculation or heat tracing", Measure: &measure.Answer, Choices: []string{"not required", "required"},
 			Formula: "by_length or by_storeys",
 			Why:     "The two conditions are joined by \"or\": one alone is enough.",
 			Slips: []problems.Slip{{
@@ -130,7 +130,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&recirculationRequiredSkill) }
 
 // recirculationRule is the profile's rule; that of the shop where the code has
 // none, and says so.

@@ -10,19 +10,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var reductionRatioSkill = problems.Skill{
 	ID: "reduction-ratio", Title: "Reduction ratio and two stages",
 	Chapter: 5, Order: 120, Year: 4, Kind: problems.Choice,
 	Ask: "The lowest zone of a tower is taken off the booster header. The gauge before its reducing valve reads {inlet}, and the zone is to have {outlet}. The maker allows a reduction of {ratio_limit} to 1 in one valve, in gauge pressures. If two valves in series are needed, a colleague would set the first to {middle}. Is one valve enough, and if not, does that setting do?",
 	Givens: []problems.Given{
-		{Name: "inlet", Says: "gauge before the valve", Measure: measure.Pressure, Plate: true},
-		{Name: "outlet", Says: "pressure wanted behind it", Measure: measure.Pressure},
-		{Name: "ratio_limit", Says: "highest reduction of one valve, from the maker", Measure: measure.Share},
-		{Name: "middle", Says: "setting proposed between two valves", Measure: measure.Pressure},
+		{Name: "inlet", Says: "gauge before the valve", Measure: &measure.Pressure, Plate: true},
+		{Name: "outlet", Says: "pressure wanted behind it", Measure: &measure.Pressure},
+		{Name: "ratio_limit", Says: "highest reduction of one valve, from the maker", Measure: &measure.Share},
+		{Name: "middle", Says: "setting proposed between two valves", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "ratio", Says: "reduction from inlet to outlet", Measure: measure.Share,
+			Name: "ratio", Says: "reduction from inlet to outlet", Measure: &measure.Share,
 			Formula: "inlet / outlet",
 			Why:     "What wears a valve out is how many times it cuts the pressure down: the water shoots through the narrow seat, and bubbles form and collapse there.",
 			Slips: []problems.Slip{
@@ -41,7 +41,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "lowest", Says: "lowest setting between two valves", Measure: measure.Pressure,
+			Name: "lowest", Says: "lowest setting between two valves", Measure: &measure.Pressure,
 			Formula: "inlet / ratio_limit",
 			Why:     "Set lower than this, the first valve would cut down by more than its limit.",
 			Slips: []problems.Slip{
@@ -60,7 +60,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "highest", Says: "highest setting between two valves", Measure: measure.Pressure,
+			Name: "highest", Says: "highest setting between two valves", Measure: &measure.Pressure,
 			Formula: "outlet x ratio_limit",
 			Why:     "Set higher than this, the second valve would have to cut down by more than its limit to reach the outlet.",
 			Slips: []problems.Slip{
@@ -79,7 +79,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "verdict", Says: "what is to be built", Measure: measure.Answer,
+			Name: "verdict", Says: "what is to be built", Measure: &measure.Answer,
 			Choices: []string{"one valve is enough", "two valves, and the setting does", "two valves, and the setting does not do"},
 			Formula: "(ratio > ratio_limit) x (1 + ((middle < lowest) or (middle > highest)))",
 			Would:   reduceBy,
@@ -102,7 +102,9 @@ var _ = add(problems.Skill{
 		}
 		return 1
 	},
-})
+}
+
+func init() { add(&reductionRatioSkill) }
 
 // drawReduction draws one of the three verdicts, by a clear margin.
 func drawReduction(s *building.Sheet) {

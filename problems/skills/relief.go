@@ -8,22 +8,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var reliefRatingSkill = problems.Skill{
 	ID: "relief-rating", Title: "Does the relief valve suit?",
 	Chapter: 6, Order: 110, Year: 3, Kind: problems.Choice,
 	Ask: "A storage heater has an input of {input} and an efficiency of {efficiency}. Its tank is rated {tank_rating}, and it works at {working}. The relief valve at hand can pass {rating} and opens at {setting}. {room} is to be kept free between working pressure and setting. Does the valve suit?",
 	Givens: []problems.Given{
-		{Name: "input", Says: "input on the heater's plate", Measure: measure.HeatRate},
-		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: measure.Share},
-		{Name: "tank_rating", Says: "highest working pressure on the tank's plate", Measure: measure.Pressure},
-		{Name: "working", Says: "working pressure at the heater", Measure: measure.Pressure},
-		{Name: "rating", Says: "heat that the relief valve can pass", Measure: measure.HeatRate},
-		{Name: "setting", Says: "pressure at which it opens", Measure: measure.Pressure},
-		{Name: "room", Says: "room to keep, so that it stays shut", Measure: measure.Pressure},
+		{Name: "input", Says: "input on the heater's plate", Measure: &measure.HeatRate},
+		{Name: "efficiency", Says: "efficiency, as a decimal", Measure: &measure.Share},
+		{Name: "tank_rating", Says: "highest working pressure on the tank's plate", Measure: &measure.Pressure},
+		{Name: "working", Says: "working pressure at the heater", Measure: &measure.Pressure},
+		{Name: "rating", Says: "heat that the relief valve can pass", Measure: &measure.HeatRate},
+		{Name: "setting", Says: "pressure at which it opens", Measure: &measure.Pressure},
+		{Name: "room", Says: "room to keep, so that it stays shut", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "passes", Says: "can it pass the heat?", Measure: measure.Answer,
+			Name: "passes", Says: "can it pass the heat?", Measure: &measure.Answer,
 			Formula: "rating >= input", Choices: []string{"no", "yes"},
 			Why: "If the thermostat sticks, the burner runs on. The valve must carry off all that the burner can make.",
 			Slips: []problems.Slip{
@@ -42,7 +42,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "below_tank", Says: "does it open in time for the tank?", Measure: measure.Answer,
+			Name: "below_tank", Says: "does it open in time for the tank?", Measure: &measure.Answer,
 			Formula: "setting <= tank_rating", Choices: []string{"no", "yes"},
 			Why: "The valve must open before the tank is loaded over its plate. Equal is allowed.",
 			Slips: []problems.Slip{{
@@ -53,7 +53,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "spare", Says: "room between working pressure and setting", Measure: measure.Pressure,
+			Name: "spare", Says: "room between working pressure and setting", Measure: &measure.Pressure,
 			Formula: "setting - working",
 			Why:     "Near its setting a valve weeps, lime grows on the seat, and one day it does not open.",
 			Slips: []problems.Slip{{
@@ -64,7 +64,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "suits", Says: "does the valve suit?", Measure: measure.Answer,
+			Name: "suits", Says: "does the valve suit?", Measure: &measure.Answer,
 			Formula: "passes and below_tank and (spare >= room)", Choices: []string{"no", "yes"},
 			Why: "All three must hold. One no is a no.",
 			Slips: []problems.Slip{{
@@ -94,7 +94,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&reliefRatingSkill) }
 
 // drawRelief draws a valve that suits, that passes the output only, that is
 // set above the tank, or that leaves too little room.

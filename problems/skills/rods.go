@@ -9,21 +9,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var rodsSkill = problems.Skill{
 	ID: "rods", Title: "Rods at a closed valve",
 	Chapter: 8, Order: 60, Year: 4, Kind: problems.Sum,
 	Ask: "The water service is {size} iron pipe, {outside} outside, and ends at a closed valve. It works at {working} and is tested at {test}. Threaded rods with clamps, in pairs left and right, hold the valve back; one rod may carry {rod_load}. How many rods?",
 	Givens: []problems.Given{
-		{Name: "nominal", Says: "nominal size of the pipe", Measure: measure.Bore},
-		{Name: "outside", Says: "outside diameter of the pipe", Measure: measure.Bore},
-		{Name: "working", Says: "working pressure", Measure: measure.Pressure},
-		{Name: "test", Says: "test pressure", Measure: measure.Pressure},
-		{Name: "rod_load", Says: "load that one rod may carry", Measure: measure.Force},
+		{Name: "nominal", Says: "nominal size of the pipe", Measure: &measure.Bore},
+		{Name: "outside", Says: "outside diameter of the pipe", Measure: &measure.Bore},
+		{Name: "working", Says: "working pressure", Measure: &measure.Pressure},
+		{Name: "test", Says: "test pressure", Measure: &measure.Pressure},
+		{Name: "rod_load", Says: "load that one rod may carry", Measure: &measure.Force},
 	},
 	Rules: []problems.Rule{
 		outsideArea, axialPush,
 		{
-			Name: "needed", Says: "rods by the load", Measure: measure.Share,
+			Name: "needed", Says: "rods by the load", Measure: &measure.Share,
 			Formula: "push / rod_load",
 			Why:     "At a dead end the whole push is on the rods.",
 			Slips: []problems.Slip{
@@ -42,7 +42,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "rods", Says: "rods in pairs", Measure: measure.Count, Whole: true,
+			Name: "rods", Says: "rods in pairs", Measure: &measure.Count, Whole: true,
 			Formula: "2 x roundup(needed / 2)",
 			Why:     "Rods are set left and right of the pipe. An odd one pulls the joint crooked, so the number goes up to the next even one.",
 			Slips: []problems.Slip{
@@ -72,7 +72,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.PairedRods(solver.EndThrust(w.Pressure("test"), w.Length("outside")), w.SI("rod_load")))
 	},
-})
+}
+
+func init() { add(&rodsSkill) }
 
 // drawRods draws a valve whose rods are clear of a whole number; three times
 // in four an odd number would carry the load.

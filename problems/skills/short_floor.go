@@ -20,20 +20,20 @@ func peakReadings(s *building.Sheet) []float64 {
 	return []float64{275, 280, 290, 300, 310, 320, 325, 340, 350, 360, 375, 380, 390, 400, 410, 425, 440, 450}
 }
 
-var _ = add(problems.Skill{
+var firstShortFloorSkill = problems.Skill{
 	ID: "first-short-floor", Title: "The first floor that is short of pressure",
 	Chapter: 2, Order: 30, Year: 2, Kind: problems.Sum,
 	Ask: "At the peak of the day {street} is left behind the meter and the backflow preventer, on a gauge at the floor of level 1. Level 1 is {ground_height} from floor to floor, every level above it {floor_height}. Each level's highest outlet is a shower head {outlet} above its floor, where {least} must be left ({limit_says}). Leave the friction of the riser aside. Which storey, counted from level 1 as the first, is the first that is short?",
 	Givens: []problems.Given{
-		{Name: "street", Says: "pressure at peak behind the meter and backflow preventer, at the floor of level 1", Measure: measure.Pressure, Plate: true},
-		{Name: "least", Says: "pressure to be left at each level's highest outlet", Measure: measure.Pressure},
-		{Name: "ground_height", Says: "level 1, floor to floor", Measure: measure.Height},
-		{Name: "floor_height", Says: "each level above it, floor to floor", Measure: measure.Height},
-		{Name: "outlet", Says: "height of a shower head above its floor", Measure: measure.Height},
+		{Name: "street", Says: "pressure at peak behind the meter and backflow preventer, at the floor of level 1", Measure: &measure.Pressure, Plate: true},
+		{Name: "least", Says: "pressure to be left at each level's highest outlet", Measure: &measure.Pressure},
+		{Name: "ground_height", Says: "level 1, floor to floor", Measure: &measure.Height},
+		{Name: "floor_height", Says: "each level above it, floor to floor", Measure: &measure.Height},
+		{Name: "outlet", Says: "height of a shower head above its floor", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "spare", Says: "pressure that may be spent on height", Measure: measure.Pressure,
+			Name: "spare", Says: "pressure that may be spent on height", Measure: &measure.Pressure,
 			Formula: "street - least",
 			Why:     "What must be left at the outlet cannot be used up on the way to it.",
 			Slips: []problems.Slip{{
@@ -44,7 +44,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "reach", Says: "height that the street reaches", Measure: measure.Height,
+			Name: "reach", Says: "height that the street reaches", Measure: &measure.Height,
 			Formula: "spare / gamma",
 			Why:     "Each foot or metre of height costs the same pressure.",
 			Slips: []problems.Slip{{
@@ -55,7 +55,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "room", Says: "height left for floors above storey 2", Measure: measure.Height,
+			Name: "room", Says: "height left for floors above storey 2", Measure: &measure.Height,
 			Formula: "reach - outlet - ground_height",
 			Why:     "The water must get over level 1 to the floor of storey 2, and at the end up to a shower head. What remains is there for further floors.",
 			Slips: []problems.Slip{
@@ -74,7 +74,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "fits", Says: "whole floors that fit into it", Measure: measure.Count, Whole: true,
+			Name: "fits", Says: "whole floors that fit into it", Measure: &measure.Count, Whole: true,
 			Formula: "rounddown(room / floor_height)",
 			Why:     "A floor that is reached in part has its shower above the reach, so only whole floors count.",
 			Slips: []problems.Slip{{
@@ -85,7 +85,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "first_short", Says: "first storey that is short", Measure: measure.Count, Whole: true,
+			Name: "first_short", Says: "first storey that is short", Measure: &measure.Count, Whole: true,
 			Formula: "fits + 3",
 			Why:     "Storey 2 is served, and {fits} more above it. The next one after those is the first that is not.",
 			Would:   func(w problems.World, v float64) problems.Outcome { return streetFeeds(w, int(v)-1) },
@@ -135,7 +135,9 @@ var _ = add(problems.Skill{
 		}
 		return float64(sol.FirstLow - b.Ground + 1)
 	},
-})
+}
+
+func init() { add(&firstShortFloorSkill) }
 
 type shortFloor struct {
 	street float64

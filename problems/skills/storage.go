@@ -8,22 +8,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var storageForPeakSkill = problems.Skill{
 	ID: "storage-for-peak", Title: "Storage for the morning peak",
 	Chapter: 6, Order: 80, Year: 4, Kind: problems.Sum,
 	Ask: "In a morning peak of {peak} the showers draw {draw} of mixed water at {mixed}. The store is kept at {hot}, the cold water comes at {cold}. The heater recovers {recovery} meanwhile. Of the tank {usable} comes out hot enough; the rest is cooled by the water that follows. How large must the tank be?",
 	Givens: []problems.Given{
-		{Name: "peak", Says: "length of the peak", Measure: measure.TimeHours},
-		{Name: "draw", Says: "mixed water drawn in the peak", Measure: measure.Tank},
-		{Name: "mixed", Says: "temperature of the mixed water", Measure: measure.Temp},
-		{Name: "hot", Says: "temperature of the store", Measure: measure.Temp},
-		{Name: "cold", Says: "temperature of the cold supply", Measure: measure.Temp},
-		{Name: "recovery", Says: "recovery of the heater", Measure: measure.HourFlow},
-		{Name: "usable", Says: "share of the tank that comes out hot", Measure: measure.Share},
+		{Name: "peak", Says: "length of the peak", Measure: &measure.TimeHours},
+		{Name: "draw", Says: "mixed water drawn in the peak", Measure: &measure.Tank},
+		{Name: "mixed", Says: "temperature of the mixed water", Measure: &measure.Temp},
+		{Name: "hot", Says: "temperature of the store", Measure: &measure.Temp},
+		{Name: "cold", Says: "temperature of the cold supply", Measure: &measure.Temp},
+		{Name: "recovery", Says: "recovery of the heater", Measure: &measure.HourFlow},
+		{Name: "usable", Says: "share of the tank that comes out hot", Measure: &measure.Share},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "hot_share", Says: "share of hot water in the draw", Measure: measure.Share,
+			Name: "hot_share", Says: "share of hot water in the draw", Measure: &measure.Share,
 			Formula: "(mixed - cold) / (hot - cold)",
 			Why:     "The tank gives only the hot part of what the showers use. Both differences start at the cold water.",
 			Slips: []problems.Slip{
@@ -42,7 +42,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "hot_draw", Says: "hot water drawn", Measure: measure.Tank,
+			Name: "hot_draw", Says: "hot water drawn", Measure: &measure.Tank,
 			Formula: "draw x hot_share",
 			Why:     "So much leaves the hot side in the peak.",
 			Slips: []problems.Slip{{
@@ -53,7 +53,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "recovered", Says: "hot water made in the peak", Measure: measure.Tank,
+			Name: "recovered", Says: "hot water made in the peak", Measure: &measure.Tank,
 			Formula: "recovery x peak",
 			Why:     "The burner does not wait for the end of the peak.",
 			Slips: []problems.Slip{{
@@ -64,7 +64,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "from_store", Says: "what the store has to give", Measure: measure.Tank,
+			Name: "from_store", Says: "what the store has to give", Measure: &measure.Tank,
 			Formula: "hot_draw - recovered",
 			Why:     "What the heater makes in the peak need not be stored.",
 			Slips: []problems.Slip{{
@@ -75,7 +75,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "tank", Says: "size of the tank", Measure: measure.Tank,
+			Name: "tank", Says: "size of the tank", Measure: &measure.Tank,
 			Formula: "from_store / usable",
 			Why:     "Cold water follows the draw into the tank and cools the last of it. Only the usable share counts.",
 			Slips: []problems.Slip{
@@ -109,7 +109,9 @@ var _ = add(problems.Skill{
 		draw := unit.Volume(w.SI("draw") * share)
 		return float64(solver.PeakStorage(draw, w.Flow("recovery"), w.SI("peak"), w.SI("usable")))
 	},
-})
+}
+
+func init() { add(&storageForPeakSkill) }
 
 // drawStorage draws a peak of which the heater makes a third to two thirds.
 func drawStorage(s *building.Sheet) {

@@ -9,21 +9,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var suctionCheckSkill = problems.Skill{
 	ID: "suction-check", Title: "Is there enough at the pump's inlet",
 	Chapter: 4, Order: 40, Year: 3, Kind: problems.Sum,
 	Ask: "The meter is in the cellar, the booster {rise} above it. The gauge ahead of the meter shows {static} at night and {low_street} at the peak. At design flow meter and backflow preventer take {entry_loss}, strainer and pipe to the pump {pipe_loss}. No less than {allowed} may be left at the inlet ({allowed_says}). Is the suction high enough?",
 	Givens: []problems.Given{
-		{Name: "static", Says: "highest street pressure, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "low_street", Says: "street pressure at peak flow", Measure: measure.Pressure, Plate: true},
-		{Name: "entry_loss", Says: "loss of meter and backflow preventer", Measure: measure.Pressure},
-		{Name: "pipe_loss", Says: "loss of strainer and pipe to the pump", Measure: measure.Pressure},
-		{Name: "rise", Says: "height of the pump's inlet above the gauge", Measure: measure.Height},
-		{Name: "allowed", Says: "least pressure allowed at the inlet", Measure: measure.Pressure},
+		{Name: "static", Says: "highest street pressure, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "low_street", Says: "street pressure at peak flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "entry_loss", Says: "loss of meter and backflow preventer", Measure: &measure.Pressure},
+		{Name: "pipe_loss", Says: "loss of strainer and pipe to the pump", Measure: &measure.Pressure},
+		{Name: "rise", Says: "height of the pump's inlet above the gauge", Measure: &measure.Height},
+		{Name: "allowed", Says: "least pressure allowed at the inlet", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "behind_meter", Says: "pressure behind meter and backflow preventer", Measure: measure.Pressure,
+			Name: "behind_meter", Says: "pressure behind meter and backflow preventer", Measure: &measure.Pressure,
 			Formula: "low_street - entry_loss",
 			Why:     "The suction is at its lowest when the pumps draw most and the street is at its lowest.",
 			Slips: []problems.Slip{
@@ -42,7 +42,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "column", Says: "pressure lost on the rise to the pump", Measure: measure.Pressure,
+			Name: "column", Says: "pressure lost on the rise to the pump", Measure: &measure.Pressure,
 			Formula: "gamma x rise",
 			Why:     "The pump stands higher than the gauge, and the street must lift the water to it.",
 			Slips: []problems.Slip{{
@@ -53,7 +53,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "suction", Says: "pressure at the pump's inlet", Measure: measure.Pressure,
+			Name: "suction", Says: "pressure at the pump's inlet", Measure: &measure.Pressure,
 			Formula: "behind_meter - pipe_loss - column",
 			Why:     "What strainer, pipe and rise take is missing at the inlet.",
 			Slips: []problems.Slip{
@@ -72,7 +72,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "verdict", Says: "the suction", Measure: measure.Answer, Choices: []string{"is high enough", "is too low"},
+			Name: "verdict", Says: "the suction", Measure: &measure.Answer, Choices: []string{"is high enough", "is too low"},
 			Formula: "suction < allowed",
 			Why:     "Below the allowed pressure the cut-off stops the pump, and if it did not, the street's other users would feel it.",
 			Slips: []problems.Slip{{
@@ -128,4 +128,6 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&suctionCheckSkill) }

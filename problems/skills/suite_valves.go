@@ -9,21 +9,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var suiteValvesSkill = problems.Skill{
 	ID: "suite-valves", Title: "Valves in the suites",
 	Chapter: 5, Order: 110, Year: 3, Kind: problems.Sum,
 	Ask: "A riser has no zone valve. The gauge on the pump discharge stands {depth} below the floor of level 1 and reads {discharge} with no flow. Level 1 is {ground} high, every floor above it {floor_height}. The limit at a fixture is {limit} ({code}: {limit_says}). On how many storeys, counted from level 1, does the lowest outlet stand above the limit, so that the suites need valves of their own?",
 	Givens: []problems.Given{
-		{Name: "discharge", Says: "gauge on the pump discharge, no flow", Measure: measure.Pressure, Plate: true},
-		{Name: "limit", Says: "most static pressure at a fixture", Measure: measure.Pressure},
-		{Name: "depth", Says: "depth of the gauge below the floor of level 1", Measure: measure.Height},
-		{Name: "outlet", Says: "height of the lowest outlet above its floor", Measure: measure.Height},
-		{Name: "ground", Says: "floor to floor height of level 1", Measure: measure.Height},
-		{Name: "floor_height", Says: "floor to floor height of the levels above", Measure: measure.Height},
+		{Name: "discharge", Says: "gauge on the pump discharge, no flow", Measure: &measure.Pressure, Plate: true},
+		{Name: "limit", Says: "most static pressure at a fixture", Measure: &measure.Pressure},
+		{Name: "depth", Says: "depth of the gauge below the floor of level 1", Measure: &measure.Height},
+		{Name: "outlet", Says: "height of the lowest outlet above its floor", Measure: &measure.Height},
+		{Name: "ground", Says: "floor to floor height of level 1", Measure: &measure.Height},
+		{Name: "floor_height", Says: "floor to floor height of the levels above", Measure: &measure.Height},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "over", Says: "pressure to lose before the limit is met", Measure: measure.Pressure,
+			Name: "over", Says: "pressure to lose before the limit is met", Measure: &measure.Pressure,
 			Formula: "discharge - limit",
 			Why:     "Climbing takes pressure away. What is over the limit at the gauge has to be used up by height.",
 			Slips: []problems.Slip{{
@@ -34,7 +34,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "height", Says: "height above the gauge where the limit is met", Measure: measure.Height,
+			Name: "height", Says: "height above the gauge where the limit is met", Measure: &measure.Height,
 			Formula: "over / gamma",
 			Why:     "Every foot or metre of climb takes the same pressure, so the pressure to lose divided by it is the height.",
 			Slips: []problems.Slip{{
@@ -45,7 +45,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "over_ground", Says: "highest floor, above level 1, whose lowest outlet is at the limit", Measure: measure.Height,
+			Name: "over_ground", Says: "highest floor, above level 1, whose lowest outlet is at the limit", Measure: &measure.Height,
 			Formula: "height - depth - outlet",
 			Why:     "The height counts from the gauge and ends at the outlet. The gauge lies below level 1 and the outlet stands above its floor, so both come off.",
 			Slips: []problems.Slip{
@@ -64,7 +64,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "above_second", Says: "of that, above the floor of level 2", Measure: measure.Height,
+			Name: "above_second", Says: "of that, above the floor of level 2", Measure: &measure.Height,
 			Formula: "over_ground - ground",
 			Why:     "Level 1 is taller than the rest, so it is taken off by itself. The rest is floors of one height.",
 			Slips: []problems.Slip{{
@@ -75,7 +75,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "gaps", Says: "whole floors in it", Measure: measure.Count, Whole: true,
+			Name: "gaps", Says: "whole floors in it", Measure: &measure.Count, Whole: true,
 			Formula: "rounddown(above_second / floor_height)",
 			Why:     "The pressure falls as one climbs. The last floor still above the limit is the last whole one in this height; a floor higher is already below the limit.",
 			Slips: []problems.Slip{{
@@ -86,7 +86,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "storeys", Says: "storeys whose suites need valves", Measure: measure.Count, Whole: true,
+			Name: "storeys", Says: "storeys whose suites need valves", Measure: &measure.Count, Whole: true,
 			Formula: "gaps + 2",
 			Why:     "Level 1 and level 2 are below the height that was divided into floors. Both are over the limit too.",
 			Would:   valvesInSuites,
@@ -113,7 +113,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(solver.StoreysOver(w.Building, w.Pressure("limit"), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&suiteValvesSkill) }
 
 // drawSuiteValves draws a pumped tower in which the limit is met in the middle
 // of a floor.

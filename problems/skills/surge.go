@@ -10,19 +10,19 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var surgeSkill = problems.Skill{
 	ID: "surge", Title: "Water hammer",
 	Chapter: 8, Order: 10, Year: 3, Kind: problems.Sum,
 	Ask: "On level {level} a branch of copper tube, type L, {size}, carries {flow} at {speed}. A quick valve stops it at once. In this tube each ft/s (m/s) that is stopped raises the pressure by {per_speed}. With no flow the branch stands at {standing}. How high does the pressure jump?",
 	Givens: []problems.Given{
-		{Name: "flow", Says: "flow in the branch", Measure: measure.FlowRate},
-		{Name: "speed", Says: "speed of the water in the branch", Measure: measure.Velocity},
-		{Name: "per_speed", Says: "surge for each unit of speed stopped at once", Measure: measure.SurgeRate},
-		{Name: "standing", Says: "pressure in the branch with no flow", Measure: measure.Pressure},
+		{Name: "flow", Says: "flow in the branch", Measure: &measure.FlowRate},
+		{Name: "speed", Says: "speed of the water in the branch", Measure: &measure.Velocity},
+		{Name: "per_speed", Says: "surge for each unit of speed stopped at once", Measure: &measure.SurgeRate},
+		{Name: "standing", Says: "pressure in the branch with no flow", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "jump", Says: "rise of pressure by the surge", Measure: measure.Pressure,
+			Name: "jump", Says: "rise of pressure by the surge", Measure: &measure.Pressure,
 			Formula: "per_speed x speed",
 			Why:     "The moving water has nowhere to go. The faster it ran, the harder it hits the closed valve.",
 			Slips: []problems.Slip{
@@ -41,7 +41,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "peak", Says: "pressure at the blow", Measure: measure.Pressure,
+			Name: "peak", Says: "pressure at the blow", Measure: &measure.Pressure,
 			Formula: "standing + jump",
 			Why:     "The surge comes on top of what stands in the pipe already.",
 			Slips: []problems.Slip{
@@ -74,7 +74,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return float64(w.Pressure("standing") + solver.Surge(w.SI("per_speed"), unit.Velocity(w.SI("speed"))))
 	},
-})
+}
+
+func init() { add(&surgeSkill) }
 
 // forcesStudy closes the cautions of forces and chemicals.
 const forcesStudy = "These are sums for study. The makers' figures, the local code and the authority decide, and a licensed person signs."
@@ -141,18 +143,18 @@ func drawSurge(s *building.Sheet) {
 	s.Set("standing", standing)
 }
 
-var _ = add(problems.Skill{
+var slowClosingSkill = problems.Skill{
 	ID: "slow-closing", Title: "Slow enough to close",
 	Chapter: 8, Order: 20, Year: 4, Kind: problems.Choice,
 	Ask: "A valve on level {level} stands at the end of {length} of {pipe}; the run begins at a large main. A pressure wave travels at {wave} in it. The valve closes in {closing}. Does it stop the water as if at once, with the whole surge?",
 	Givens: []problems.Given{
-		{Name: "length", Says: "length of the run", Measure: measure.PipeLength},
-		{Name: "wave", Says: "speed of a pressure wave in this pipe", Measure: measure.Velocity},
-		{Name: "closing", Says: "time the valve takes to close", Measure: measure.TimeSeconds},
+		{Name: "length", Says: "length of the run", Measure: &measure.PipeLength},
+		{Name: "wave", Says: "speed of a pressure wave in this pipe", Measure: &measure.Velocity},
+		{Name: "closing", Says: "time the valve takes to close", Measure: &measure.TimeSeconds},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "back", Says: "time of the wave to the main and back", Measure: measure.TimeSeconds,
+			Name: "back", Says: "time of the wave to the main and back", Measure: &measure.TimeSeconds,
 			Formula: "2 x length / wave",
 			Why:     "The wave runs to the main, turns round there and comes back with relief. Until then the valve knows of no help.",
 			Slips: []problems.Slip{
@@ -171,7 +173,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "at_once", Says: "is it a stop at once?", Measure: measure.Answer,
+			Name: "at_once", Says: "is it a stop at once?", Measure: &measure.Answer,
 			Formula: "closing < back", Choices: []string{"no", "yes"},
 			Why: "If the valve is shut before the wave is back, it is as if it had shut in no time.",
 			Slips: []problems.Slip{{
@@ -199,7 +201,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&slowClosingSkill) }
 
 func drawSlowClosing(s *building.Sheet) {
 	t := suppliedTower(s, building.Plan{Min: 3, Max: 15})

@@ -11,21 +11,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var takeOffSkill = problems.Skill{
 	ID: "take-off", Title: "Developed length from the riser diagram",
 	Chapter: 3, Order: 80, Year: 1, Kind: problems.Sum,
 	Ask: "Read the run to the remotest outlet off the riser diagram. From the meter {offset} of pipe lead to the foot of the riser, at the floor of level 1. Level 1 is {ground_height} high, each level above it {floor_height}. The branch leaves the riser {branch_up} above the floor of level {top_level} and runs {branch} to the outlet. How long is the run?",
 	Givens: []problems.Given{
-		{Name: "offset", Says: "pipe from the meter to the foot of the riser", Measure: measure.PipeLength},
-		{Name: "ground_height", Says: "floor to floor height of level 1", Measure: measure.Height},
-		{Name: "floor_height", Says: "floor to floor height of the levels above", Measure: measure.Height},
-		{Name: "top_level", Says: "level of the remotest outlet", Measure: measure.Count},
-		{Name: "branch_up", Says: "height of the branch above its floor", Measure: measure.Height},
-		{Name: "branch", Says: "pipe of the branch to the outlet", Measure: measure.PipeLength},
+		{Name: "offset", Says: "pipe from the meter to the foot of the riser", Measure: &measure.PipeLength},
+		{Name: "ground_height", Says: "floor to floor height of level 1", Measure: &measure.Height},
+		{Name: "floor_height", Says: "floor to floor height of the levels above", Measure: &measure.Height},
+		{Name: "top_level", Says: "level of the remotest outlet", Measure: &measure.Count},
+		{Name: "branch_up", Says: "height of the branch above its floor", Measure: &measure.Height},
+		{Name: "branch", Says: "pipe of the branch to the outlet", Measure: &measure.PipeLength},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "gaps", Says: "typical floor heights below level {top_level}", Measure: measure.Count, Whole: true,
+			Name: "gaps", Says: "typical floor heights below level {top_level}", Measure: &measure.Count, Whole: true,
 			Formula: "top_level - 2",
 			Why:     "From level 2 to level {top_level} there is one typical floor height less than the label, less the ground floor.",
 			Slips: []problems.Slip{{
@@ -36,7 +36,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "riser", Says: "length of the riser", Measure: measure.PipeLength,
+			Name: "riser", Says: "length of the riser", Measure: &measure.PipeLength,
 			Formula: "ground_height + gaps x floor_height + branch_up",
 			Why:     "The riser stands from the floor of level 1 to where the branch leaves it.",
 			Slips: []problems.Slip{
@@ -55,7 +55,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "length", Says: "developed length of the run", Measure: measure.PipeLength,
+			Name: "length", Says: "developed length of the run", Measure: &measure.PipeLength,
 			Formula: "offset + riser + branch",
 			Why:     "Developed length follows the centre line of the pipe, whatever way it turns.",
 			Slips: []problems.Slip{
@@ -108,24 +108,26 @@ var _ = add(problems.Skill{
 		at := w.Building.Levels[w.Focus].Elevation + w.Length("branch_up")
 		return float64(w.Length("offset") + at - w.Building.Levels[w.Building.Ground].Elevation + w.Length("branch"))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&takeOffSkill) }
+
+var developedLengthSkill = problems.Skill{
 	ID: "developed-length", Title: "Pipe and its fittings",
 	Chapter: 3, Order: 90, Year: 2, Kind: problems.Table,
 	Ask: "A run of {size} copper tube measures {pipe} along its centre line. It has {elbows} elbows of 90° and {tees} tees in which the water turns into the branch. The table ({table_says}) gives a {size} elbow as much loss as {elbow_each} of straight tube and such a tee {tee_each}; for {other_size}, {elbow_other} and {tee_other}. What total length is friction reckoned on?",
 	Givens: []problems.Given{
-		{Name: "pipe", Says: "tube of the run along its centre line", Measure: measure.PipeLength},
-		{Name: "elbows", Says: "elbows of 90°", Measure: measure.Count},
-		{Name: "elbow_each", Says: "tube that loses as much as one elbow of {size}", Measure: measure.PipeLength},
-		{Name: "elbow_other", Says: "the same for {other_size}", Measure: measure.PipeLength},
-		{Name: "tees", Says: "tees in which the water turns", Measure: measure.Count},
-		{Name: "tee_each", Says: "tube that loses as much as one such tee of {size}", Measure: measure.PipeLength},
-		{Name: "tee_other", Says: "the same tee for {other_size}", Measure: measure.PipeLength},
+		{Name: "pipe", Says: "tube of the run along its centre line", Measure: &measure.PipeLength},
+		{Name: "elbows", Says: "elbows of 90°", Measure: &measure.Count},
+		{Name: "elbow_each", Says: "tube that loses as much as one elbow of {size}", Measure: &measure.PipeLength},
+		{Name: "elbow_other", Says: "the same for {other_size}", Measure: &measure.PipeLength},
+		{Name: "tees", Says: "tees in which the water turns", Measure: &measure.Count},
+		{Name: "tee_each", Says: "tube that loses as much as one such tee of {size}", Measure: &measure.PipeLength},
+		{Name: "tee_other", Says: "the same tee for {other_size}", Measure: &measure.PipeLength},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "elbow_length", Says: "tube that the elbows stand for", Measure: measure.PipeLength,
+			Name: "elbow_length", Says: "tube that the elbows stand for", Measure: &measure.PipeLength,
 			Formula: "elbows x elbow_each",
 			Why:     "Each elbow stirs the water up as so much straight tube would slow it.",
 			Slips: []problems.Slip{
@@ -144,7 +146,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "tee_length", Says: "tube that the tees stand for", Measure: measure.PipeLength,
+			Name: "tee_length", Says: "tube that the tees stand for", Measure: &measure.PipeLength,
 			Formula: "tees x tee_each",
 			Why:     "Water that turns into the branch of a tee loses more than in an elbow.",
 			Slips: []problems.Slip{
@@ -163,7 +165,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "total", Says: "total length for friction", Measure: measure.PipeLength,
+			Name: "total", Says: "total length for friction", Measure: &measure.PipeLength,
 			Formula: "pipe + elbow_length + tee_length",
 			Why:     "Tube and fittings stand in one stream, so their losses add.",
 			Slips: []problems.Slip{
@@ -200,7 +202,9 @@ var _ = add(problems.Skill{
 		}
 		return float64(total)
 	},
-})
+}
+
+func init() { add(&developedLengthSkill) }
 
 func drawDevelopedLength(s *building.Sheet) {
 	suppliedTower(s, building.Plan{Min: 3, Max: 12})

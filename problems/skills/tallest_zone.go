@@ -10,13 +10,13 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var tallestZoneSkill = problems.Skill{
 	ID: "tallest-zone", Title: "The tallest zone, at rest",
 	Chapter: 5, Order: 10, Year: 2, Kind: problems.Sum,
 	Ask:    "A pressure zone may have at most {most} at its lowest outlet, a water closet, and must have at least {least} at its highest, a shower head. Work with no water flowing. Typical floors are {floor_height} apart. How many floors may the zone have? Most: {most_says}. Least: {least_says}.",
 	Givens: zoneGivens(),
 	Rules: append([]problems.Rule{{
-		Name: "spread", Says: "pressure that the height of the zone may use up", Measure: measure.Pressure,
+		Name: "spread", Says: "pressure that the height of the zone may use up", Measure: &measure.Pressure,
 		Formula: "most - least",
 		Why:     "The lowest outlet may have no more than one limit, the highest no less than the other. What lies between them is all that the height may cost.",
 		Slips: []problems.Slip{{
@@ -37,18 +37,20 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return zoneFloors(w, solver.TallestZone(w.Pressure("most"), w.Pressure("least"), 0, 0, w.Gamma()))
 	},
-})
+}
 
-var _ = add(problems.Skill{
+func init() { add(&tallestZoneSkill) }
+
+var tallestZoneWorkingSkill = problems.Skill{
 	ID: "tallest-zone-working", Title: "The tallest zone, with water flowing",
 	Chapter: 5, Order: 20, Year: 3, Kind: problems.Sum,
 	Ask: "A zone behind a reducing valve may have at most {most} at its lowest outlet, a water closet, with no flow, and must have at least {least} at its highest, a shower head, at design flow. At that flow the valve falls off by {fall_off} and the riser loses {friction}. Typical floors are {floor_height} apart. How many floors may the zone have? Most: {most_says}. Least: {least_says}.",
 	Givens: append(zoneGivens(),
-		problems.Given{Name: "fall_off", Says: "how far the valve's outlet falls at design flow", Measure: measure.Pressure},
-		problems.Given{Name: "friction", Says: "friction of the zone's riser at design flow, fittings included", Measure: measure.Pressure},
+		problems.Given{Name: "fall_off", Says: "how far the valve's outlet falls at design flow", Measure: &measure.Pressure},
+		problems.Given{Name: "friction", Says: "friction of the zone's riser at design flow, fittings included", Measure: &measure.Pressure},
 	),
 	Rules: append([]problems.Rule{{
-		Name: "spread", Says: "pressure left for the height of the zone", Measure: measure.Pressure,
+		Name: "spread", Says: "pressure left for the height of the zone", Measure: &measure.Pressure,
 		Formula: "most - least - fall_off - friction",
 		Why:     "The bottom is worst with no flow, the top at full flow. Between those two moments the valve and the pipe take their share, and only the rest is left for height.",
 		Slips: []problems.Slip{
@@ -87,15 +89,17 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return zoneFloors(w, solver.TallestZone(w.Pressure("most"), w.Pressure("least"), w.Pressure("fall_off"), w.Pressure("friction"), w.Gamma()))
 	},
-})
+}
+
+func init() { add(&tallestZoneWorkingSkill) }
 
 func zoneGivens() []problems.Given {
 	return []problems.Given{
-		{Name: "most", Says: "most pressure at the zone's lowest outlet, no flow", Measure: measure.Pressure},
-		{Name: "least", Says: "least pressure at the zone's highest outlet", Measure: measure.Pressure},
-		{Name: "floor_height", Says: "floor to floor height", Measure: measure.Height},
-		{Name: "high_outlet", Says: "height of the shower head above its floor", Measure: measure.Height},
-		{Name: "low_outlet", Says: "height of the water closet's inlet above its floor", Measure: measure.Height},
+		{Name: "most", Says: "most pressure at the zone's lowest outlet, no flow", Measure: &measure.Pressure},
+		{Name: "least", Says: "least pressure at the zone's highest outlet", Measure: &measure.Pressure},
+		{Name: "floor_height", Says: "floor to floor height", Measure: &measure.Height},
+		{Name: "high_outlet", Says: "height of the shower head above its floor", Measure: &measure.Height},
+		{Name: "low_outlet", Says: "height of the water closet's inlet above its floor", Measure: &measure.Height},
 	}
 }
 
@@ -104,7 +108,7 @@ func zoneGivens() []problems.Given {
 func floorsInSpread(would problems.Would) []problems.Rule {
 	return []problems.Rule{
 		{
-			Name: "height", Says: "height from the lowest outlet to the highest", Measure: measure.Height,
+			Name: "height", Says: "height from the lowest outlet to the highest", Measure: &measure.Height,
 			Formula: "spread / gamma",
 			Why:     "Each foot or metre of height costs the same pressure, so the pressure to spend divided by the price of one gives the height.",
 			Slips: []problems.Slip{{
@@ -115,7 +119,7 @@ func floorsInSpread(would problems.Would) []problems.Rule {
 			}},
 		},
 		{
-			Name: "rise", Says: "the same height measured from floor to floor", Measure: measure.Height,
+			Name: "rise", Says: "the same height measured from floor to floor", Measure: &measure.Height,
 			Formula: "height - high_outlet + low_outlet",
 			Why:     "The height runs from a closet low over its floor to a shower head high over its own. Between the two floors themselves there is that much less.",
 			Slips: []problems.Slip{
@@ -134,7 +138,7 @@ func floorsInSpread(would problems.Would) []problems.Rule {
 			},
 		},
 		{
-			Name: "gaps", Says: "whole floor heights that fit into it", Measure: measure.Count, Whole: true,
+			Name: "gaps", Says: "whole floor heights that fit into it", Measure: &measure.Count, Whole: true,
 			Formula: "rounddown(rise / floor_height)",
 			Why:     "A floor that fits in part does not fit. One more would put a limit wrong at one end.",
 			Slips: []problems.Slip{{
@@ -145,7 +149,7 @@ func floorsInSpread(would problems.Would) []problems.Rule {
 			}},
 		},
 		{
-			Name: "floors", Says: "floors in the zone", Measure: measure.Count, Whole: true,
+			Name: "floors", Says: "floors in the zone", Measure: &measure.Count, Whole: true,
 			Formula: "gaps + 1",
 			Why:     "Floors stand at both ends of the gaps: two floors have one gap between them.",
 			Would:   would,

@@ -10,20 +10,20 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var riserTestSkill = problems.Skill{
 	ID: "riser-test", Title: "Testing a riser",
 	Chapter: 5, Order: 150, Year: 3, Kind: problems.Choice,
 	Ask: "A riser is tested with water. Its working pressure is {working}. The specification of the job asks {test_factor} times that, but no less than {test_least}, on a gauge at the top of the riser. At the very least ({code}): {test_says}. The foot of the riser is {height} below the gauge, and the weakest part down there is marked {weakest}. What pressure stands at the foot, and may the riser be tested in one piece?",
 	Givens: []problems.Given{
-		{Name: "working", Says: "working pressure of the riser", Measure: measure.Pressure},
-		{Name: "test_factor", Says: "times the working pressure, by the specification", Measure: measure.Share},
-		{Name: "test_least", Says: "least test pressure, by the specification", Measure: measure.Pressure},
-		{Name: "height", Says: "height of the test gauge above the foot of the riser", Measure: measure.Height},
-		{Name: "weakest", Says: "rating marked on the weakest part at the foot", Measure: measure.Pressure, Plate: true},
+		{Name: "working", Says: "working pressure of the riser", Measure: &measure.Pressure},
+		{Name: "test_factor", Says: "times the working pressure, by the specification", Measure: &measure.Share},
+		{Name: "test_least", Says: "least test pressure, by the specification", Measure: &measure.Pressure},
+		{Name: "height", Says: "height of the test gauge above the foot of the riser", Measure: &measure.Height},
+		{Name: "weakest", Says: "rating marked on the weakest part at the foot", Measure: &measure.Pressure, Plate: true},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "factored", Says: "working pressure times the factor", Measure: measure.Pressure,
+			Name: "factored", Says: "working pressure times the factor", Measure: &measure.Pressure,
 			Formula: "test_factor x working",
 			Why:     "A test must be harder than anything the riser meets in service, so that a weak joint shows while it can still be reached.",
 			Slips: []problems.Slip{{
@@ -34,7 +34,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "test", Says: "test pressure on the gauge at the top", Measure: measure.Pressure,
+			Name: "test", Says: "test pressure on the gauge at the top", Measure: &measure.Pressure,
 			Formula: "max(factored, test_least)",
 			Why:     "Two conditions stand in the specification, and both must be kept. The higher one keeps both.",
 			Would:   pumpUpTo,
@@ -46,7 +46,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "column", Says: "pressure of the water in the riser", Measure: measure.Pressure,
+			Name: "column", Says: "pressure of the water in the riser", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "The riser is full of water for the test, and that water weighs on everything below the gauge.",
 			Slips: []problems.Slip{{
@@ -57,7 +57,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_foot", Says: "pressure at the foot of the riser", Measure: measure.Pressure,
+			Name: "at_foot", Says: "pressure at the foot of the riser", Measure: &measure.Pressure,
 			Formula: "test + column",
 			Why:     "The foot carries the test pressure and the whole column on top of it.",
 			Slips: []problems.Slip{
@@ -76,7 +76,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "verdict", Says: "the riser in one piece", Measure: measure.Answer,
+			Name: "verdict", Says: "the riser in one piece", Measure: &measure.Answer,
 			Choices: []string{"may be tested", "must be tested in parts"},
 			Formula: "at_foot > weakest",
 			Would:   testInOnePiece,
@@ -102,7 +102,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&riserTestSkill) }
 
 // drawRiserTest draws a riser from the gauge in the meter room to the top
 // outlet, with a weakest part that stands or fails by a clear margin.

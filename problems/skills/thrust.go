@@ -10,21 +10,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var thrustSkill = problems.Skill{
 	ID: "thrust", Title: "Push on a bend",
 	Chapter: 8, Order: 50, Year: 4, Kind: problems.Sum,
 	Ask: "The water service is {size} iron pipe, {outside} outside. At the wall it turns by {angle}. It works at {working} and is tested at {test}. How hard does the bend push outward in the test?",
 	Givens: []problems.Given{
-		{Name: "nominal", Says: "nominal size of the pipe", Measure: measure.Bore},
-		{Name: "outside", Says: "outside diameter of the pipe", Measure: measure.Bore},
-		{Name: "angle", Says: "angle of the bend", Measure: measure.Angle},
-		{Name: "working", Says: "working pressure", Measure: measure.Pressure},
-		{Name: "test", Says: "test pressure", Measure: measure.Pressure},
+		{Name: "nominal", Says: "nominal size of the pipe", Measure: &measure.Bore},
+		{Name: "outside", Says: "outside diameter of the pipe", Measure: &measure.Bore},
+		{Name: "angle", Says: "angle of the bend", Measure: &measure.Angle},
+		{Name: "working", Says: "working pressure", Measure: &measure.Pressure},
+		{Name: "test", Says: "test pressure", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		outsideArea, axialPush,
 		{
-			Name: "thrust", Says: "push on the bend", Measure: measure.Force,
+			Name: "thrust", Says: "push on the bend", Measure: &measure.Force,
 			Formula: "2 x push x sin(angle / 2)",
 			Why:     "The water pushes along both legs. At a bend the two pushes do not cancel: what is left points outward, through the middle of the bend.",
 			Slips: []problems.Slip{
@@ -62,7 +62,9 @@ var _ = add(problems.Skill{
 	Solve: func(w problems.World) float64 {
 		return solver.BendThrust(w.Pressure("test"), w.Length("outside"), w.SI("angle"))
 	},
-})
+}
+
+func init() { add(&thrustSkill) }
 
 var thrustCautions = []string{
 	"Rods and blocks are made for the test pressure, and the block must have set before the test. Never stand in line with a plug, cap or bend under test.",
@@ -72,7 +74,7 @@ var thrustCautions = []string{
 
 // outsideArea is the area that water at pressure presses on at a joint.
 var outsideArea = problems.Rule{
-	Name: "area", Says: "area by the outside diameter", Measure: measure.CrossArea,
+	Name: "area", Says: "area by the outside diameter", Measure: &measure.CrossArea,
 	Formula: "pi x outside^2 / 4",
 	Why:     "Water gets past the end of the pipe into the joint and presses on the pipe's whole end, wall included.",
 	Slips: []problems.Slip{
@@ -93,7 +95,7 @@ var outsideArea = problems.Rule{
 
 // axialPush is the push along a pipe at test pressure.
 var axialPush = problems.Rule{
-	Name: "push", Says: "push along the pipe", Measure: measure.Force,
+	Name: "push", Says: "push along the pipe", Measure: &measure.Force,
 	Formula: "test x area", Metric: "test x area / square_mm",
 	Why: "Pressure is force for each bit of area. The test is the highest pressure the joint will see.",
 	Slips: []problems.Slip{{

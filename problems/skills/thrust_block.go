@@ -10,21 +10,21 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var thrustBlockSkill = problems.Skill{
 	ID: "thrust-block", Title: "Size of a thrust block",
 	Chapter: 8, Order: 70, Year: 4, Kind: problems.Sum,
 	Ask: "A bend in the {size} water service is held by a concrete block against the soil. The table gives {table_thrust} for this bend at {table_pressure}. The service works at {working} and is tested at {test}. The soil, {soil_kind}, bears {soil} sideways, and the sum is made safe by a factor of {factor}. How much area must the block press on?",
 	Givens: []problems.Given{
-		{Name: "table_thrust", Says: "push in the table", Measure: measure.Force},
-		{Name: "table_pressure", Says: "pressure that the table holds for", Measure: measure.Pressure},
-		{Name: "working", Says: "working pressure", Measure: measure.Pressure},
-		{Name: "test", Says: "test pressure", Measure: measure.Pressure},
-		{Name: "soil", Says: "what the soil bears sideways", Measure: measure.Bearing},
-		{Name: "factor", Says: "safety factor", Measure: measure.Share},
+		{Name: "table_thrust", Says: "push in the table", Measure: &measure.Force},
+		{Name: "table_pressure", Says: "pressure that the table holds for", Measure: &measure.Pressure},
+		{Name: "working", Says: "working pressure", Measure: &measure.Pressure},
+		{Name: "test", Says: "test pressure", Measure: &measure.Pressure},
+		{Name: "soil", Says: "what the soil bears sideways", Measure: &measure.Bearing},
+		{Name: "factor", Says: "safety factor", Measure: &measure.Share},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "thrust", Says: "push in the test", Measure: measure.Force,
+			Name: "thrust", Says: "push in the test", Measure: &measure.Force,
 			Formula: "table_thrust x test / table_pressure",
 			Why:     "The push grows with the pressure. The table holds for one pressure, the test is at another.",
 			Slips: []problems.Slip{
@@ -49,7 +49,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "design", Says: "push with the safety factor", Measure: measure.Force,
+			Name: "design", Says: "push with the safety factor", Measure: &measure.Force,
 			Formula: "thrust x factor",
 			Why:     "Soil is never as even as its table. The factor is there for the soft spot.",
 			Slips: []problems.Slip{
@@ -68,7 +68,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "bearing_area", Says: "area of the block against the soil", Measure: measure.BlockArea,
+			Name: "bearing_area", Says: "area of the block against the soil", Measure: &measure.BlockArea,
 			Formula: "design / soil",
 			Why:     "Each square foot or metre of soil holds so much. The push is spread over as many as it needs.",
 			Slips: []problems.Slip{{
@@ -92,7 +92,9 @@ var _ = add(problems.Skill{
 		thrust := w.SI("table_thrust") * w.SI("test") / w.SI("table_pressure")
 		return solver.BlockArea(thrust, w.SI("factor"), w.Pressure("soil"))
 	},
-})
+}
+
+func init() { add(&thrustBlockSkill) }
 
 // soils are what soil bears sideways under 2 ft of cover, psf and kPa.
 var soils = []struct {

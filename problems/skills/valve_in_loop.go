@@ -8,18 +8,18 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var valveInLoopSkill = problems.Skill{
 	ID: "valve-in-loop", Title: "A reducing valve in a hot loop",
 	Chapter: 5, Order: 170, Year: 4, Kind: problems.Sum,
 	Ask: "A drawing shows a reducing valve in the hot riser, and the return of the same loop comes back ahead of it. The valve takes {inlet} in and gives {outlet} out. The loop's friction at circulation flow is {friction}. What head would the circulator have to make to push the return back to where it started?",
 	Givens: []problems.Given{
-		{Name: "inlet", Says: "pressure at the valve's inlet", Measure: measure.Pressure, Plate: true},
-		{Name: "outlet", Says: "pressure at the valve's outlet", Measure: measure.Pressure, Plate: true},
-		{Name: "friction", Says: "friction of the loop at circulation flow", Measure: measure.Pressure},
+		{Name: "inlet", Says: "pressure at the valve's inlet", Measure: &measure.Pressure, Plate: true},
+		{Name: "outlet", Says: "pressure at the valve's outlet", Measure: &measure.Pressure, Plate: true},
+		{Name: "friction", Says: "friction of the loop at circulation flow", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "drop", Says: "pressure that the valve takes away", Measure: measure.Pressure,
+			Name: "drop", Says: "pressure that the valve takes away", Measure: &measure.Pressure,
 			Formula: "inlet - outlet",
 			Why:     "The water must come back to the pressure it had before the valve. What the valve took, the circulator has to give back.",
 			Slips: []problems.Slip{{
@@ -30,7 +30,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "rise", Says: "pressure that the circulator must add", Measure: measure.Pressure,
+			Name: "rise", Says: "pressure that the circulator must add", Measure: &measure.Pressure,
 			Formula: "drop + friction",
 			Why:     "It works against the valve's drop and the rubbing of the moving water.",
 			Slips: []problems.Slip{
@@ -55,7 +55,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "pump_head", Says: "head of the circulator", Measure: measure.Height,
+			Name: "pump_head", Says: "head of the circulator", Measure: &measure.Height,
 			Formula: "rise / gamma",
 			Why:     "Pump curves are drawn in height of water. A pressure becomes a height when it is divided by the pressure of one foot or metre.",
 			Would:   circulateAcross,
@@ -98,7 +98,9 @@ var _ = add(problems.Skill{
 		l := w.Building.Loop
 		return float64(solver.CirculatorAcrossValve(l.ValveInLoop, 0, l.FrictionAtDesignFlow, w.Gamma()))
 	},
-})
+}
+
+func init() { add(&valveInLoopSkill) }
 
 // circulateAcross puts a circulator of some head into the loop.
 func circulateAcross(w problems.World, v float64) problems.Outcome {

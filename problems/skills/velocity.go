@@ -12,20 +12,20 @@ import (
 
 const fastWater = "Water that runs too fast wears copper thin at elbows and tees, makes noise, and hits hard when a valve shuts. Small pipe and quiet rooms take less than the limit; for plastic ask its maker."
 
-var _ = add(problems.Skill{
+var pipeVelocitySkill = problems.Skill{
 	ID: "pipe-velocity", Title: "How fast the water runs",
 	Chapter: 3, Order: 130, Year: 2, Kind: problems.Sum,
 	Ask: "{flow} of {water} run through {size} copper tube, type {tube_type}. Its bore is {bore} (nominal {nominal}). The limit for {water} is {limit}, for {other_water} {other_limit}. How fast does the water run, and does the tube pass?",
 	Givens: []problems.Given{
-		{Name: "flow", Says: "flow", Measure: measure.FlowRate},
-		{Name: "bore", Says: "inside diameter of the tube", Measure: measure.Bore},
-		{Name: "nominal", Says: "nominal size of the tube", Measure: measure.Bore},
-		{Name: "limit", Says: "highest speed of {water}", Measure: measure.Velocity},
-		{Name: "other_limit", Says: "highest speed of {other_water}", Measure: measure.Velocity},
+		{Name: "flow", Says: "flow", Measure: &measure.FlowRate},
+		{Name: "bore", Says: "inside diameter of the tube", Measure: &measure.Bore},
+		{Name: "nominal", Says: "nominal size of the tube", Measure: &measure.Bore},
+		{Name: "limit", Says: "highest speed of {water}", Measure: &measure.Velocity},
+		{Name: "other_limit", Says: "highest speed of {other_water}", Measure: &measure.Velocity},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "velocity", Says: "speed of the water", Measure: measure.Velocity,
+			Name: "velocity", Says: "speed of the water", Measure: &measure.Velocity,
 			Formula: "velocity_factor x flow / bore^2",
 			Why:     "The same flow through a smaller opening must run faster, and the opening goes with the square of the bore.",
 			Slips: []problems.Slip{
@@ -50,7 +50,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "too_fast", Says: "is that too fast for {water}?", Measure: measure.Answer,
+			Name: "too_fast", Says: "is that too fast for {water}?", Measure: &measure.Answer,
 			Formula: "velocity > limit", Choices: []string{"no", "yes"},
 			Why: "The limit is for the water in this pipe: hot water wears copper sooner, and the hotter the sooner.",
 			Slips: []problems.Slip{{
@@ -85,7 +85,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&pipeVelocitySkill) }
 
 // drawWater draws two waters, tells the limits of both and returns them: that
 // of the water in the pipe, and the other.
@@ -103,20 +105,20 @@ func tellWater(s *building.Sheet, a int) (right, other float64) {
 	return right, other
 }
 
-var _ = add(problems.Skill{
+var pipeCapacitySkill = problems.Skill{
 	ID: "pipe-capacity", Title: "What a pipe may carry",
 	Chapter: 3, Order: 140, Year: 2, Kind: problems.Sum,
 	Ask: "A branch of {size} copper tube, type {tube_type}, carries {water} to a row of {outlet_name}. Its bore is {bore} (nominal {nominal}). The limit for {water} is {limit}, for {other_water} {other_limit}. Each {one_outlet} takes {each}. How many may run at once?",
 	Givens: []problems.Given{
-		{Name: "bore", Says: "inside diameter of the tube", Measure: measure.Bore},
-		{Name: "nominal", Says: "nominal size of the tube", Measure: measure.Bore},
-		{Name: "limit", Says: "highest speed of {water}", Measure: measure.Velocity},
-		{Name: "other_limit", Says: "highest speed of {other_water}", Measure: measure.Velocity},
-		{Name: "each", Says: "flow of one {one_outlet}", Measure: measure.FlowRate},
+		{Name: "bore", Says: "inside diameter of the tube", Measure: &measure.Bore},
+		{Name: "nominal", Says: "nominal size of the tube", Measure: &measure.Bore},
+		{Name: "limit", Says: "highest speed of {water}", Measure: &measure.Velocity},
+		{Name: "other_limit", Says: "highest speed of {other_water}", Measure: &measure.Velocity},
+		{Name: "each", Says: "flow of one {one_outlet}", Measure: &measure.FlowRate},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "capacity", Says: "flow of the tube at the limit", Measure: measure.FlowRate,
+			Name: "capacity", Says: "flow of the tube at the limit", Measure: &measure.FlowRate,
 			Formula: "limit x bore^2 / velocity_factor",
 			Why:     "Opening times speed is flow; the figure holds the units together.",
 			Slips: []problems.Slip{
@@ -141,7 +143,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "outlets", Says: "how many may run at once", Measure: measure.Count, Whole: true,
+			Name: "outlets", Says: "how many may run at once", Measure: &measure.Count, Whole: true,
 			Formula: "rounddown(capacity / each)",
 			Why:     "Only whole ones run. One more would push the water over the limit.",
 			Slips: []problems.Slip{{
@@ -165,7 +167,9 @@ var _ = add(problems.Skill{
 		q := solver.PipeFlow(unit.Velocity(w.SI("limit")), w.Length("bore"), w.SI("velocity_factor"))
 		return math.Floor(float64(q / w.Flow("each")))
 	},
-})
+}
+
+func init() { add(&pipeCapacitySkill) }
 
 // outletRow is a row of like outlets, with what each takes.
 type outletRow struct {

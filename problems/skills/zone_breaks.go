@@ -10,22 +10,22 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var zoneBreaksSkill = problems.Skill{
 	ID: "zone-breaks", Title: "How many zones, and where they break",
 	Chapter: 5, Order: 30, Year: 3, Kind: problems.Sum,
 	Ask: "A tower has {storeys} storeys, numbered from level 1 without a gap. At the busy hour the gauge at the foot of the riser, at the floor of level 1, reads {street}; the losses up to there and the friction of the riser are already taken off. Every highest shower head must have {least}. Leave to the street what it can feed. Fill the rest from below with booster zones of at most {zone_floors} floors each. On which level does the top zone begin? Least: {least_says}.",
 	Givens: []problems.Given{
-		{Name: "street", Says: "lowest street pressure at the floor of level 1, losses taken off", Measure: measure.Pressure, Plate: true},
-		{Name: "least", Says: "least pressure at a zone's highest outlet", Measure: measure.Pressure},
-		{Name: "ground_height", Says: "height from the floor of level 1 to that of level 2", Measure: measure.Height},
-		{Name: "floor_height", Says: "floor to floor height from level 2 up", Measure: measure.Height},
-		{Name: "high_outlet", Says: "height of the shower head above its floor", Measure: measure.Height},
-		{Name: "storeys", Says: "storeys, level 1 counted", Measure: measure.Count},
-		{Name: "zone_floors", Says: "floors that one zone may have", Measure: measure.Count},
+		{Name: "street", Says: "lowest street pressure at the floor of level 1, losses taken off", Measure: &measure.Pressure, Plate: true},
+		{Name: "least", Says: "least pressure at a zone's highest outlet", Measure: &measure.Pressure},
+		{Name: "ground_height", Says: "height from the floor of level 1 to that of level 2", Measure: &measure.Height},
+		{Name: "floor_height", Says: "floor to floor height from level 2 up", Measure: &measure.Height},
+		{Name: "high_outlet", Says: "height of the shower head above its floor", Measure: &measure.Height},
+		{Name: "storeys", Says: "storeys, level 1 counted", Measure: &measure.Count},
+		{Name: "zone_floors", Says: "floors that one zone may have", Measure: &measure.Count},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "reach", Says: "height that the street reaches", Measure: measure.Height,
+			Name: "reach", Says: "height that the street reaches", Measure: &measure.Height,
 			Formula: "(street - least) / gamma",
 			Why:     "Only what is over the pressure promised to the top shower can be spent on height.",
 			Slips: []problems.Slip{
@@ -44,7 +44,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "rest", Says: "what is left of it above level 2, under the shower head", Measure: measure.Height,
+			Name: "rest", Says: "what is left of it above level 2, under the shower head", Measure: &measure.Height,
 			Formula: "reach - ground_height - high_outlet",
 			Why:     "The first storey has its own height and the shower head hangs over its floor. Both come off before equal floors are counted.",
 			Slips: []problems.Slip{
@@ -63,7 +63,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "gaps", Says: "whole floor heights above level 2 within reach", Measure: measure.Count, Whole: true,
+			Name: "gaps", Says: "whole floor heights above level 2 within reach", Measure: &measure.Count, Whole: true,
 			Formula: "rounddown(rest / floor_height)",
 			Why:     "A floor that the water reaches in part has too little pressure, so it belongs to the booster.",
 			Slips: []problems.Slip{{
@@ -74,7 +74,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "fed", Says: "storeys that the street feeds", Measure: measure.Count, Whole: true,
+			Name: "fed", Says: "storeys that the street feeds", Measure: &measure.Count, Whole: true,
 			Formula: "gaps + 2",
 			Why:     "Level 1 and level 2 are below the first of these gaps; each gap adds one storey.",
 			Would:   func(w problems.World, v float64) problems.Outcome { return streetFeeds(w, int(v)) },
@@ -94,7 +94,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "boosted", Says: "storeys left to the booster", Measure: measure.Count, Whole: true,
+			Name: "boosted", Says: "storeys left to the booster", Measure: &measure.Count, Whole: true,
 			Formula: "storeys - fed",
 			Why:     "What the street feeds needs no pump, no valve and no electricity, and still runs in a power failure.",
 			Slips: []problems.Slip{{
@@ -105,7 +105,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "zones", Says: "booster zones", Measure: measure.Count, Whole: true,
+			Name: "zones", Says: "booster zones", Measure: &measure.Count, Whole: true,
 			Formula: "roundup(boosted / zone_floors)",
 			Why:     "The floors left over from full zones need a zone too, even if it is a short one.",
 			Slips: []problems.Slip{{
@@ -116,7 +116,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "first_break", Says: "level on which the lowest booster zone begins", Measure: measure.Count, Whole: true,
+			Name: "first_break", Says: "level on which the lowest booster zone begins", Measure: &measure.Count, Whole: true,
 			Formula: "fed + 1",
 			Why:     "The zone begins on the first level that the street does not feed.",
 			Slips: []problems.Slip{{
@@ -127,7 +127,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "top_break", Says: "level on which the top zone begins", Measure: measure.Count, Whole: true,
+			Name: "top_break", Says: "level on which the top zone begins", Measure: &measure.Count, Whole: true,
 			Formula: "first_break + (zones - 1) x zone_floors",
 			Why:     "Every booster zone under the top one is full. Count their floors on from the first break.",
 			Would:   beginTopZone,
@@ -162,7 +162,9 @@ var _ = add(problems.Skill{
 		bottoms := solver.ZoneBottoms(w.Building.Storeys(), fed, int(w.SI("zone_floors")))
 		return float64(bottoms[len(bottoms)-1])
 	},
-})
+}
+
+func init() { add(&zoneBreaksSkill) }
 
 // drawZoneBreaks draws a street whose reach ends well inside a floor, and a
 // zone that does not come out even over the rest.

@@ -11,27 +11,27 @@ import (
 	"riserwork/solver/unit/measure"
 )
 
-var _ = add(problems.Skill{
+var zoneValveSettingSkill = problems.Skill{
 	ID: "zone-valve-setting", Title: "Setting an up-feed zone valve",
 	Chapter: 5, Order: 40, Year: 3, Kind: problems.Sum,
 	Ask: "A zone is fed upward and serves levels {bottom_level} to {top_level}, every floor {floor_height} high. Its reducing valve stands {valve_up} above the floor of level {bottom_level}. At design flow the valve falls off by {fall_off}, the riser loses {friction}, and the top shower head must still have {least}. Find the setting, rounded up to the next step of {valve_step}. With no flow the outlet creeps up by {creep}. Does the lowest outlet then keep within {most}? Most: {most_says}. Least: {least_says}.",
 	Givens: []problems.Given{
-		{Name: "bottom_level", Says: "lowest level of the zone, where the valve stands", Measure: measure.Count},
-		{Name: "top_level", Says: "highest level of the zone", Measure: measure.Count},
-		{Name: "floor_height", Says: "floor to floor height", Measure: measure.Height},
-		{Name: "valve_up", Says: "height of the valve above its floor", Measure: measure.Height},
-		{Name: "high_outlet", Says: "height of the shower head above its floor", Measure: measure.Height},
-		{Name: "low_outlet", Says: "height of the lowest outlet above its floor", Measure: measure.Height},
-		{Name: "least", Says: "least pressure at the top shower head, flowing", Measure: measure.Pressure},
-		{Name: "fall_off", Says: "how far the valve's outlet falls at design flow", Measure: measure.Pressure},
-		{Name: "friction", Says: "friction of the zone's riser at design flow", Measure: measure.Pressure},
-		{Name: "valve_step", Says: "step that the valve is set in", Measure: measure.Pressure},
-		{Name: "creep", Says: "how far the closed valve's outlet creeps above the setting", Measure: measure.Pressure},
-		{Name: "most", Says: "most pressure at the lowest outlet, no flow", Measure: measure.Pressure},
+		{Name: "bottom_level", Says: "lowest level of the zone, where the valve stands", Measure: &measure.Count},
+		{Name: "top_level", Says: "highest level of the zone", Measure: &measure.Count},
+		{Name: "floor_height", Says: "floor to floor height", Measure: &measure.Height},
+		{Name: "valve_up", Says: "height of the valve above its floor", Measure: &measure.Height},
+		{Name: "high_outlet", Says: "height of the shower head above its floor", Measure: &measure.Height},
+		{Name: "low_outlet", Says: "height of the lowest outlet above its floor", Measure: &measure.Height},
+		{Name: "least", Says: "least pressure at the top shower head, flowing", Measure: &measure.Pressure},
+		{Name: "fall_off", Says: "how far the valve's outlet falls at design flow", Measure: &measure.Pressure},
+		{Name: "friction", Says: "friction of the zone's riser at design flow", Measure: &measure.Pressure},
+		{Name: "valve_step", Says: "step that the valve is set in", Measure: &measure.Pressure},
+		{Name: "creep", Says: "how far the closed valve's outlet creeps above the setting", Measure: &measure.Pressure},
+		{Name: "most", Says: "most pressure at the lowest outlet, no flow", Measure: &measure.Pressure},
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "gaps", Says: "floor heights from the bottom level to the top level", Measure: measure.Count, Whole: true,
+			Name: "gaps", Says: "floor heights from the bottom level to the top level", Measure: &measure.Count, Whole: true,
 			Formula: "top_level - bottom_level",
 			Why:     "From one level to the next is one floor height.",
 			Slips: []problems.Slip{{
@@ -42,7 +42,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "height", Says: "height from the valve to the top shower head", Measure: measure.Height,
+			Name: "height", Says: "height from the valve to the top shower head", Measure: &measure.Height,
 			Formula: "gaps x floor_height - valve_up + high_outlet",
 			Why:     "The setting is read at the valve, so the climb begins there and ends at the outlet.",
 			Slips: []problems.Slip{
@@ -61,7 +61,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "column", Says: "pressure that the climb costs", Measure: measure.Pressure,
+			Name: "column", Says: "pressure that the climb costs", Measure: &measure.Pressure,
 			Formula: "gamma x height",
 			Why:     "Each foot or metre of water above the valve weighs on it.",
 			Slips: []problems.Slip{{
@@ -72,7 +72,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "bare", Says: "pressure at the valve with no losses", Measure: measure.Pressure,
+			Name: "bare", Says: "pressure at the valve with no losses", Measure: &measure.Pressure,
 			Formula: "least + column",
 			Why:     "The valve must carry the climb and still leave the shower its share.",
 			Slips: []problems.Slip{
@@ -91,7 +91,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "needed", Says: "setting that is needed", Measure: measure.Pressure,
+			Name: "needed", Says: "setting that is needed", Measure: &measure.Pressure,
 			Formula: "bare + fall_off + friction",
 			Why:     "A valve is set with no flow. At the busy hour its outlet sinks by the fall-off and the riser takes its friction, so both are laid on top.",
 			Slips: []problems.Slip{
@@ -116,7 +116,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "setting", Says: "setting of the valve", Measure: measure.Pressure,
+			Name: "setting", Says: "setting of the valve", Measure: &measure.Pressure,
 			Formula: "roundup(needed / valve_step) x valve_step",
 			Why:     "It keeps a minimum, so it is rounded up to what can be set and read on the gauge.",
 			Would:   setZoneValve,
@@ -128,7 +128,7 @@ var _ = add(problems.Skill{
 			}},
 		},
 		{
-			Name: "at_bottom", Says: "pressure at the lowest outlet with no flow", Measure: measure.Pressure,
+			Name: "at_bottom", Says: "pressure at the lowest outlet with no flow", Measure: &measure.Pressure,
 			Formula: "setting + creep + gamma x (valve_up - low_outlet)",
 			Why:     "With no flow there is no friction and no fall-off. The closed valve creeps a little over its setting, and the outlet lies a little lower than the valve.",
 			Slips: []problems.Slip{
@@ -147,7 +147,7 @@ var _ = add(problems.Skill{
 			},
 		},
 		{
-			Name: "verdict", Says: "the lowest outlet", Measure: measure.Answer, Choices: []string{"keeps the limit", "is over the limit"},
+			Name: "verdict", Says: "the lowest outlet", Measure: &measure.Answer, Choices: []string{"keeps the limit", "is over the limit"},
 			Formula: "at_bottom > most",
 			Why:     "If it is over, the zone is too tall for its losses: take a floor off, or size riser and valve for less loss. Turning the valve down would only move the trouble to the top.",
 			Would:   buildZoneValve,
@@ -166,7 +166,9 @@ var _ = add(problems.Skill{
 		}
 		return 0
 	},
-})
+}
+
+func init() { add(&zoneValveSettingSkill) }
 
 // drawZoneValve draws a booster zone over the street's, with limits that its
 // lowest outlet keeps or breaks by a clear margin; the valve is still to come.
