@@ -45,7 +45,7 @@ func decade(v float64) int {
 		return 300
 	}
 	_, two := math.Frexp(v)
-	ten := int(math.Floor(float64(two-1) * math.Log10(2)))
+	ten := int(math.Floor(float64(two-1) * (math.Ln2 / math.Ln10)))
 	if v >= math.Pow10(ten+1) {
 		ten++
 	}

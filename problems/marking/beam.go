@@ -108,11 +108,14 @@ func (m *sheet) ways(next []chosen, f free, b *partial, index, i int) []chosen {
 		hidden = costNotAnswer
 	}
 	next = append(next, chosen{from: index, line: -1, cost: b.cost + hidden})
-	copy(m.own, b.own)
-	v := m.look(i)
+	var v *view
 	for l := range f.readings {
 		if b.used>>l&1 == 1 || len(f.readings[l]) == 0 || f.fixed[l] >= 0 && f.fixed[l] != i {
 			continue
+		}
+		if v == nil {
+			copy(m.own, b.own)
+			v = m.look(i)
 		}
 		j, ok := m.best(v, f.readings[l], false)
 		if !ok || j.num.raw && j.verdict != WrongUnit && f.fixed[l] != i {

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"riserwork/problems"
-	"riserwork/solver/formula"
 	"riserwork/solver/unit"
 )
 
@@ -21,8 +20,8 @@ type number struct {
 	raw      bool    // its unit does not fit the step: the bare number is taken
 	noUnit   bool    // no unit stands by it and one is needed
 
-	expr *formula.Expr // as written; nil where there is none
-	unit unit.Unit     // as written; none where the line has none
+	expr *expression // as written; nil where there is none
+	unit unit.Unit   // as written; none where the line has none
 }
 
 // numbers adds the ways in which a reading may answer step i: in its own
@@ -33,7 +32,10 @@ func (m *sheet) numbers(out []number, r *reading, i int) []number {
 		return choice(out, r, s)
 	}
 	n := number{v: r.value, half: r.half, figures: r.figures, digits: r.digits, expr: r.expr, unit: r.unit}
-	m.addExpr(&n, r)
+	if x := r.expr; x != nil {
+		x.workOut(m)
+		n.e, n.eHalf, n.hasExpr = x.value, x.half, !math.IsNaN(x.value)
+	}
 	if !r.written {
 		if !n.hasExpr {
 			return out
@@ -119,52 +121,15 @@ func wholeHalf(u unit.Unit) float64 {
 	return 0
 }
 
-// addExpr works out the line's expression over what is told and the
-// learner's own numbers.
-func (m *sheet) addExpr(n *number, r *reading) {
-	if r.expr == nil {
-		return
-	}
-	if r.named {
-		*r = r.valued(m.p, m.ownEnv())
-	}
-	n.e, n.eHalf, n.hasExpr = r.e, r.eHalf, !math.IsNaN(r.e)
-}
-
-// valued is the reading with its expression worked out over the numbers of
-// env.
-func (r reading) valued(p *problems.Problem, env []float64) reading {
-	r.e, r.withUnits = math.NaN(), false
-	b, err := r.expr.Bind(p.Slot)
-	if err != nil {
-		return r
-	}
-	exact := make([]formula.Interval, len(env))
-	for i, v := range env {
-		exact[i] = formula.Around(v, 0)
-	}
-	span := b.Span(exact)
-	if math.IsInf(span.Lo, 0) || math.IsInf(span.Hi, 0) || math.IsNaN(span.Lo) || math.IsNaN(span.Hi) {
-		return r
-	}
-	r.e, r.eHalf = b.Eval(env), span.Width()/2
-	q, err := r.expr.Check(func(name string) (unit.Quantity, bool) {
-		i := p.Slot(name)
-		if i < 0 {
-			return unit.Quantity{}, false
-		}
-		return p.SlotUnit(i).Of(env[i]), true
-	})
-	r.quantity, r.withUnits = q, err == nil && !q.Unit.IsNumber()
-	return r
-}
-
 // withUnits adds the number, and the reading of an expression whose numbers
 // bear units of another system: 428 kPa - 9.81 kPa/m x 29.3 m answers a step
 // in psi.
 func (m *sheet) withUnits(out []number, n number, r *reading, s *problems.Step) []number {
-	q := r.quantity
-	if !r.withUnits || q.Unit.Dim != s.Unit.Dim || (q.Unit.Zero == unit.Scale) != (s.Unit.Zero == unit.Scale) {
+	if r.expr == nil || !r.expr.hasUnits {
+		return append(out, n)
+	}
+	q := r.expr.quantity
+	if q.Unit.Dim != s.Unit.Dim || (q.Unit.Zero == unit.Scale) != (s.Unit.Zero == unit.Scale) {
 		return append(out, n)
 	}
 	e := s.Unit.FromSI(q.SI())

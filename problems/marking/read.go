@@ -22,11 +22,7 @@ type reading struct {
 	label   string
 	word    string // "yes" or "no", or a word of a choice
 
-	expr      *formula.Expr // nil where the line is a number alone
-	named     bool          // it names numbers, so its value changes with the learner's
-	e, eHalf  float64       // its value and the rounding in it; NaN where it has none
-	quantity  unit.Quantity // its value with the units written in it
-	withUnits bool
+	expr *expression // nil where the line is a number alone
 }
 
 // maxLine bounds the bytes of one line that are read.
@@ -65,11 +61,7 @@ func lineOptions(p *problems.Problem, comma bool) formula.Options {
 func toReading(p *problems.Problem, l formula.Line) reading {
 	r := reading{value: math.NaN(), unit: l.Unit, hasUnit: l.HasUnit, label: l.Label, word: l.Choice}
 	if n := len(l.Exprs); n > 0 {
-		r.expr = l.Exprs[n-1]
-		r.named = len(r.expr.Names()) > 0
-		if !r.named {
-			r = r.valued(p, nil)
-		}
+		r.expr = newExpression(p, l.Exprs[n-1])
 	}
 	if l.Value != nil {
 		r.value, r.half, r.figures, r.digits, r.written = l.Value.Value, l.Value.Half, l.Value.Figures, l.Value.Text, true

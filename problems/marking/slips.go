@@ -165,8 +165,7 @@ func (m *sheet) pairs(v *view, r *reach, j *judgement) bool {
 		return false
 	}
 	var found *hypothesis
-	var values []float64
-	m.spans = m.spans[:0]
+	var firsts, values []float64
 	for a, x := range v.singles {
 		for _, y := range v.singles[a+1:] {
 			if len(x.wrongs) > 1 || len(y.wrongs) > 1 || x.wrongs[0].step == y.wrongs[0].step {
@@ -174,9 +173,7 @@ func (m *sheet) pairs(v *view, r *reach, j *judgement) bool {
 			}
 			swaps := [2]swap{x.swaps[0], y.swaps[0]}
 			first := m.valueIn(v, 0, swaps[:])
-			if !r.hasExpr {
-				m.addSpans(v, []float64{first}, r.number)
-			}
+			firsts = append(firsts, first)
 			if !(math.Abs(first-r.at) <= 0.05*math.Abs(first)) {
 				continue // tested in one world before all are tried
 			}
@@ -194,7 +191,7 @@ func (m *sheet) pairs(v *view, r *reach, j *judgement) bool {
 			found = &pair
 		}
 	}
-	if found == nil || !r.hasExpr && m.manyPairs(v, r) {
+	if found == nil || !r.hasExpr && m.manyPairs(v, r, firsts) {
 		return false
 	}
 	j.verdict, j.slips = TwoSlips, []hypothesis{*found}
@@ -202,9 +199,11 @@ func (m *sheet) pairs(v *view, r *reach, j *judgement) bool {
 }
 
 // manyPairs reports whether an unrelated number would fit some pair too
-// easily. The spans are those of one world; every world is counted where
-// these alone are few.
-func (m *sheet) manyPairs(v *view, r *reach) bool {
+// easily. Firsts are the values of the pairs in one world; every world is
+// counted where these alone are few.
+func (m *sheet) manyPairs(v *view, r *reach, firsts []float64) bool {
+	m.spans = m.spans[:0]
+	m.addSpans(v, firsts, r.number)
 	if union(m.spans)/windowWidth > lambdaPair {
 		return true
 	}

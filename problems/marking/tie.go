@@ -130,6 +130,10 @@ func (m *sheet) adopt(tie []int, f free) []int {
 	return tie
 }
 
+// deepest is how many steps may be done in the head before a line is tied to
+// one for a fault alone.
+const deepest = 2
+
 // faultAt is the first step without a line at which a line is a known fault;
 // -1.
 func (m *sheet) faultAt(tie []int, readings []reading) int {
@@ -137,7 +141,11 @@ func (m *sheet) faultAt(tie []int, readings []reading) int {
 		if tie[i] >= 0 {
 			continue
 		}
-		if j, ok := m.best(m.look(i), readings, true); ok && !j.num.raw && j.verdict.fault() {
+		v := m.look(i)
+		if len(v.hidden) > deepest {
+			continue
+		}
+		if j, ok := m.best(v, readings, true); ok && !j.num.raw && j.verdict.fault() {
 			return i
 		}
 	}

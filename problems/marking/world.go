@@ -148,6 +148,19 @@ func (m *sheet) ownEnv() []float64 {
 	return env
 }
 
+// stands is the number of a slot as the learner has it: told, or written, or
+// worked out from those.
+func (m *sheet) stands(slot int) float64 {
+	if slot < len(m.p.Told) {
+		return m.variants[0][slot]
+	}
+	if o := &m.own[slot-len(m.p.Told)]; o.written {
+		return o.v
+	}
+	m.fill(m.env, world{}, slot-len(m.p.Told)+1, nil)
+	return m.env[slot]
+}
+
 // keep makes the number that was judged the learner's own of step i, for the
 // steps that follow.
 func (m *sheet) keep(i int, j judgement) {
