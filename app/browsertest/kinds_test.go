@@ -48,6 +48,9 @@ func TestLinesOfOnesOwnOnAPhone(t *testing.T) {
 	p.Screenshot("free-marked-phone")
 	p.show("#result")
 	p.Screenshot("free-result-phone")
+	p.Dark()
+	p.show("#card-1")
+	p.Screenshot("free-dark-phone")
 
 	// A line that is said to be another is held against that one.
 	last := len(d.Steps) - 1
@@ -89,6 +92,8 @@ func TestFindTheMistake(t *testing.T) {
 			require.True(t, ok)
 			p.Fits()
 			p.Screenshot("mistake-" + size.Name)
+			p.Click("#foot-look")
+			p.WaitTrue(`document.activeElement.id === "find"`)
 			other := (planted.Wrong + 1) % len(planted.Lines)
 			p.Click(fmt.Sprintf("#planted-%d", other))
 			p.WaitText("#said", "is not the first wrong line")
@@ -112,6 +117,8 @@ func TestFindTheMistake(t *testing.T) {
 			p.Screenshot("mistake-found-" + size.Name)
 			p.show(".lines")
 			p.Screenshot("mistake-why-" + size.Name)
+			p.Dark()
+			p.Screenshot("mistake-dark-" + size.Name)
 			p.Click("#foot-another")
 			p.WaitTrue(`new URLSearchParams(location.search).get("kind") === "mistake" && !document.querySelector("#result")`)
 		})
@@ -141,6 +148,8 @@ func TestChooseTheAnswer(t *testing.T) {
 			p.WaitText(fmt.Sprintf("#answer-card-%d", wrong), nextOf(d, options[wrong]))
 			p.Fits()
 			p.Screenshot("choice-wrong-" + size.Name)
+			p.Dark()
+			p.Screenshot("choice-dark-" + size.Name)
 			p.Click(fmt.Sprintf("#answer-%d", right))
 			p.WaitText("#result", "That is the answer")
 			p.WaitFor(".worked math")

@@ -34,6 +34,8 @@ func TestWhatItWouldDo(t *testing.T) {
 			p.Fits()
 			p.show(".would")
 			p.Screenshot("would-" + size.Name)
+			p.Dark()
+			p.Screenshot("would-dark-" + size.Name)
 		})
 	}
 }
@@ -42,4 +44,10 @@ func TestWhatItWouldDo(t *testing.T) {
 func (p *Page) show(css string) {
 	p.t.Helper()
 	Eval[bool](p, `(document.querySelector("`+css+`").scrollIntoView(), true)`)
+}
+
+// Dark shows the page in its dark colours.
+func (p *Page) Dark() {
+	p.t.Helper()
+	Eval[string](p, `(document.documentElement.dataset.theme = "dark")`)
 }

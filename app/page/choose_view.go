@@ -18,7 +18,7 @@ func (w *work) toChoose() app.UI {
 		list = append(list, w.answer(i, &b.options[i]))
 	}
 	return app.Div().Class("working").Body(
-		app.H2().Class("lines-title").Text("Choose the answer"),
+		app.H2().Class("lines-title").ID("find").TabIndex(-1).Text("Choose the answer"),
 		app.P().Class("find-ask").Text(problems.Sentence(w.label(len(b.p.Steps)-1))+"."),
 		app.Ol().Class("answers").Body(list...),
 	)

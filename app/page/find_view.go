@@ -12,7 +12,9 @@ import (
 func (w *work) toFind() app.UI {
 	b := w.bench
 	ask := "One line is wrong, and the lines after it go on from it. Tap the first wrong line."
-	if b.hit() {
+	if b.sheet.Done {
+		ask = fmt.Sprintf("Line %d it was.", b.planted.Wrong+1)
+	} else if b.hit() {
 		ask = fmt.Sprintf("Line %d it is. Now write it rightly.", b.planted.Wrong+1)
 	}
 	var list []app.UI
@@ -20,7 +22,7 @@ func (w *work) toFind() app.UI {
 		list = append(list, w.plantedLine(i))
 	}
 	return app.Div().Class("working").Body(
-		app.H2().Class("lines-title").Text("Find the mistake"),
+		app.H2().Class("lines-title").ID("find").TabIndex(-1).Text("Find the mistake"),
 		app.P().Class("find-ask").ID("find-ask").Text(ask),
 		app.Ol().Class("lines").Body(list...),
 	)
@@ -97,17 +99,30 @@ func (w *work) putRight(ctx app.Context) {
 	w.after(ctx, func() { lookAt(-1) })
 }
 
-// footFind is the next thing to do where a mistake was found.
+// footFind is the next thing to do where something is to be tapped, and then
+// written in place of a mistake.
 func (w *work) footFind() []app.UI {
 	b := w.bench
-	if b.sheet.Kind != mistake || !b.hit() {
-		return nil
+	switch {
+	case b.sheet.Kind == choice:
+		return []app.UI{button("foot-look", "To the answers", len(b.sheet.Tapped) == 0).OnClick(w.onLook)}
+	case !b.hit():
+		return []app.UI{button("foot-look", "To the lines", len(b.sheet.Tapped) == 0).OnClick(w.onLook)}
 	}
 	list := []app.UI{button("foot-line", fmt.Sprintf("Write line %d", b.planted.Wrong+1), b.text(b.planted.Wrong) == "").OnClick(w.onFixPlanted)}
 	if b.text(b.planted.Wrong) != "" {
 		list = append(list, button("foot-mark", "Mark the line", true).OnClick(w.onMarkAll))
 	}
 	return list
+}
+
+// onLook goes to what is to be tapped.
+func (w *work) onLook(ctx app.Context, e app.Event) {
+	el := app.Window().GetElementByID("find")
+	if el.Truthy() {
+		el.Call("focus", map[string]any{"preventScroll": true})
+		el.Call("scrollIntoView", map[string]any{"block": "start"})
+	}
 }
 
 func (w *work) onFixPlanted(ctx app.Context, e app.Event) { w.goTo(ctx, w.bench.planted.Wrong) }

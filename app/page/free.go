@@ -59,6 +59,12 @@ func (b *bench) remove(i int) bool {
 	if i < len(b.result.Lines) {
 		b.result.Lines = slices.Delete(b.result.Lines, i, i+1)
 	}
+	switch first := b.result.First; {
+	case first == i:
+		b.result.First = -1
+	case first > i:
+		b.result.First--
+	}
 	return true
 }
 

@@ -56,6 +56,22 @@ func TestLinesOfOnesOwn(t *testing.T) {
 	assert.Contains(t, readAs(b, f), "read as: ")
 }
 
+func TestTheEarliestFaultMovesWithItsLine(t *testing.T) {
+	b := laidAs(t, free)
+	b.sheet.Lines = make([]entry, 3)
+	b.write(0, b.stepText(len(b.p.Steps)-1))
+	b.write(2, "about nine")
+	b.markAll()
+	require.True(t, b.sheet.Done)
+	require.Equal(t, 2, b.result.First)
+	require.True(t, b.remove(1))
+	assert.Equal(t, 1, b.result.First)
+	b.sheet.Lines[1].Text = ""
+	require.True(t, b.remove(1))
+	assert.Equal(t, -1, b.result.First)
+	checkShown(t, shownAs(t, &work{session: session{bench: b, at: -1, opened: map[int]bool{}, address: address{skill: b.p.Skill, house: b.sheet.House, kind: free}}}))
+}
+
 func TestALineIsSaidToBeAStep(t *testing.T) {
 	b := laidAs(t, free)
 	for i := range b.p.Steps {
