@@ -128,3 +128,21 @@ func TestALineOfOnesOwnShowsWithItsKeys(t *testing.T) {
 		checkShown(t, shownAs(t, &work{session: w.session}))
 	}
 }
+
+func TestAnotherRouteIsSaid(t *testing.T) {
+	b := laidAs(t, free)
+	others := b.p.OtherRoutes()
+	require.NotEmpty(t, others)
+	q := others[0]
+	b.sheet.Lines = make([]entry, len(q.Steps))
+	for i := range q.Steps {
+		b.write(i, spaced(q.Steps[i].Name)+": "+q.Steps[i].Text(q.Steps[i].Value))
+	}
+	b.markAll()
+	assert.True(t, b.sheet.Done)
+	w := &work{session: session{bench: b}}
+	assert.Contains(t, w.route(), q.Route)
+	for i := range q.Steps {
+		assert.Equal(t, i, b.tied(i))
+	}
+}
