@@ -118,7 +118,7 @@ func (m *sheet) ways(next []chosen, f free, b *partial, index, i int) []chosen {
 			v = m.look(i)
 		}
 		j, ok := m.best(v, f.readings[l], false)
-		if !ok || j.num.raw && j.verdict != WrongUnit && f.fixed[l] != i {
+		if !ok || !j.answers() && f.fixed[l] != i {
 			continue
 		}
 		c := chosen{from: index, line: l, j: j, cost: b.cost + j.cost()}

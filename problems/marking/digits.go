@@ -71,6 +71,10 @@ func transposed(text string) []float64 {
 
 func digit(c byte) bool { return c >= '0' && c <= '9' }
 
+// taken is a number of the problem, by its slot, taken in the place of
+// another.
+type taken struct{ of, slot int }
+
 // wrongGiven finds another number of the problem taken in place of one of the
 // step's own: the floor height of the ground floor for that of the others.
 func (m *sheet) wrongGiven(v *view, r *reach, j *judgement) bool {
@@ -78,7 +82,8 @@ func (m *sheet) wrongGiven(v *view, r *reach, j *judgement) bool {
 	if len(v.hidden) > 0 && !r.hasExpr || s.Whole {
 		return false
 	}
-	fits, values := 0, []float64(nil)
+	var fits []taken
+	var values []float64
 	for _, need := range s.Needs {
 		if m.constant(need) {
 			continue
@@ -96,13 +101,11 @@ func (m *sheet) wrongGiven(v *view, r *reach, j *judgement) bool {
 				env[need] = was
 			}
 			if slices.ContainsFunc(values[from:], r.fits) {
-				if fits++; fits == 1 {
-					j.given = [2]int{need, other}
-				}
+				fits = append(fits, taken{need, other})
 			}
 		}
 	}
-	if fits == 0 || fits > 2 {
+	if len(fits) == 0 || len(fits) > 2 {
 		return false
 	}
 	m.spans = m.spans[:0]
@@ -110,7 +113,7 @@ func (m *sheet) wrongGiven(v *view, r *reach, j *judgement) bool {
 	if !r.hasExpr && union(m.spans)/windowWidth > lambdaGiven {
 		return false
 	}
-	j.verdict = WrongGiven
+	j.verdict, j.givens = WrongGiven, fits
 	return true
 }
 

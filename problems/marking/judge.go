@@ -15,7 +15,7 @@ type judgement struct {
 	after   int  // the last wrong line it rests on; -1
 	coarse  bool // a rounded constant was used
 	fact    bool // a whole number: worded as a fact about the number
-	given   [2]int
+	givens  []taken
 	right   float64 // what the step gives from the learner's own numbers
 	num     number
 }
@@ -73,7 +73,7 @@ func (m *sheet) judge(v *view, n number, full bool) judgement {
 	case !n.hasExpr && n.figures < 3 && m.inBand(v, n.v, n.half+nearly*math.Abs(n.v), false):
 		j.verdict = RoundedEarly
 	case full && (m.digits(v, n, &j) || m.wrongGiven(v, &r, &j) || m.pairs(v, &r, &j)):
-	case m.isTrue(v, &r), m.twoFigures(v, n):
+	case !n.hasExpr && m.isTrue(v, &r), m.twoFigures(v, n):
 		j.verdict = RoundedEarly
 	default:
 		j.verdict = NotRecognised

@@ -13,6 +13,7 @@ type number struct {
 	v, half  float64 // the value written
 	e, eHalf float64 // the value of the expression, where there is one
 	hasExpr  bool
+	noTotal  bool // only the expression is written
 	figures  int
 	digits   string
 	turned   bool    // it was written in another unit of the same kind
@@ -40,10 +41,10 @@ func (m *sheet) numbers(out []number, r *reading, i int) []number {
 		if !n.hasExpr {
 			return out
 		}
-		n.v, n.half, n.figures = n.e, 0, 9
+		n.v, n.half, n.figures, n.noTotal = n.e, 0, 9, true
 	}
 	if !r.hasUnit {
-		n.noUnit = s.Unit.Name != "" && s.Unit.Name != "%"
+		n.noUnit = !n.noTotal && s.Unit.Name != "" && s.Unit.Name != "%"
 		return m.withUnits(out, n, r, s)
 	}
 	from, to := r.unit, s.Unit

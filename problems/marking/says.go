@@ -78,7 +78,7 @@ func (m *sheet) says(f *Finding, j judgement) string {
 		}
 		return says
 	case WrongGiven:
-		return "The rule is right, with another number in it: you used " + m.slotName(j.given[1]) + " where " + m.slotName(j.given[0]) + " belongs."
+		return "The rule is right, with another number in it: " + m.takenSays(j.givens) + "."
 	case Transposed:
 		return "Two digits changed places: this line gives " + right + "."
 	case PowerOfTen:
@@ -147,6 +147,14 @@ func (m *sheet) name(step int) string {
 		return "the line before"
 	}
 	return "“" + m.sayOf(step) + "”"
+}
+
+func (m *sheet) takenSays(fits []taken) string {
+	var all []string
+	for _, f := range fits {
+		all = append(all, "you used "+m.slotName(f.slot)+" where "+m.slotName(f.of)+" belongs")
+	}
+	return strings.Join(all, ", or ")
 }
 
 func (m *sheet) slotName(slot int) string {

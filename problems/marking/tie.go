@@ -145,7 +145,7 @@ func (m *sheet) faultAt(tie []int, readings []reading) int {
 		if len(v.hidden) > deepest {
 			continue
 		}
-		if j, ok := m.best(v, readings, true); ok && !j.num.raw && j.verdict.fault() {
+		if j, ok := m.best(v, readings, true); ok && j.answers() && j.verdict.fault() {
 			return i
 		}
 	}
@@ -214,6 +214,12 @@ func (j *judgement) unit() {
 	case j.num.noUnit && j.verdict == Right:
 		j.verdict = UnitMissing
 	}
+}
+
+// answers reports a number that may stand for the step though its unit does
+// not fit: the right one, or a sum that is a known slip.
+func (j *judgement) answers() bool {
+	return !j.num.raw || j.verdict == WrongUnit || j.num.hasExpr && j.verdict.fault()
 }
 
 // cost ranks judgements: the fewest faults first.

@@ -27,7 +27,8 @@ type view struct {
 	envs    []float64          // by world: the values of all slots before the step
 	bands   []formula.Interval // by variant: what its rule gives
 	singles []hypothesis       // slips of it and of the hidden ones, beliefs on several
-	values  [][]float64        // by single: its value in every world; filled when asked
+	firsts  []float64          // by single: its value in the first world; filled when asked
+	values  [][]float64        // by single: its value in every world; nil until asked
 	rights  []float64          // the value of the rule in every world
 	right   float64            // of them, the one from the numbers as they stand
 	sound   bool               // every number that it rests on is right
@@ -52,7 +53,8 @@ func (m *sheet) look(i int) *view {
 	if m.families {
 		v.singles = append(v.singles, families(v.singles)...)
 	}
-	v.values, v.slab = v.values[:0], v.slab[:0]
+	v.firsts, v.slab = v.firsts[:0], v.slab[:0]
+	v.values = append(v.values[:0], make([][]float64, len(v.singles))...)
 	v.rights = m.valuesOf(v, nil, v.rights[:0])
 	v.right = math.NaN()
 	if len(v.rights) > 0 {
@@ -175,10 +177,10 @@ func (m *sheet) valueIn(v *view, k int, swaps []swap) float64 {
 
 // single is the values of one of the view's single hypotheses.
 func (m *sheet) single(v *view, h int) []float64 {
-	for len(v.values) <= h {
+	if v.values[h] == nil {
 		from := len(v.slab)
-		v.slab = m.valuesOf(v, v.singles[len(v.values)].swaps, v.slab)
-		v.values = append(v.values, v.slab[from:len(v.slab):len(v.slab)])
+		v.slab = m.valuesOf(v, v.singles[h].swaps, v.slab)
+		v.values[h] = v.slab[from:len(v.slab):len(v.slab)]
 	}
 	return v.values[h]
 }

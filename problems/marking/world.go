@@ -166,6 +166,9 @@ func (m *sheet) stands(slot int) float64 {
 func (m *sheet) keep(i int, j judgement) {
 	s := &m.p.Steps[i]
 	o := own{v: j.num.v, half: j.num.sensible(s), exact: make([]float64, len(m.variants))}
+	if j.num.noTotal { // what it came to was read off the calculator, and rounded
+		o.v, o.half = threeFigures.apply(s, o.v), s.Coarse(o.v)
+	}
 	switch j.verdict {
 	case Right, RoundedEarly, UnitMissing, WrongUnit:
 		o.sound = j.sound
