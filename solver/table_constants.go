@@ -5,12 +5,12 @@ package solver
 // are taught is common practice, no source.
 var Constants = []Constant{
 	{
-		Name: "gamma", Says: "pressure of one foot (metre) of water",
+		Name: "gamma", Says: "pressure of standing water, for its height",
 		US: Taught{"psi/ft", []string{"0.433", "0.4333", "0.4335", "0.434", "0.4329004329"}, []string{"0.43", "0.5"}},
 		SI: Taught{"kPa/m", []string{"9.81", "9.8", "9.807", "9.80665"}, []string{"10"}},
 	},
 	{
-		Name: "water_heat", Says: "heat of one gallon (litre) of water per degree",
+		Name: "water_heat", Says: "heat of water, for its volume and its rise",
 		US: Taught{"Btu/(gal·°F)", []string{"8.33", "8.34", "8.345", "8.337"}, []string{"8.3"}},
 		SI: Taught{"kJ/(L·K)", []string{"4.19", "4.18", "4.184", "4.186", "4.187", "4.2"}, []string{"4"}},
 	},
@@ -100,7 +100,7 @@ var Constants = []Constant{
 		SI: Taught{"MBH/kW", []string{"3.412", "3.41", "3.413", "3.414"}, []string{"3.4"}},
 	},
 	{
-		Name: "head_per_vacuum", Says: "height of water that one inch of mercury (one kPa) of vacuum lifts",
+		Name: "head_per_vacuum", Says: "height of water that a vacuum lifts, for its depth",
 		US: Taught{"ft/inHg", []string{"1.13", "1.133"}, nil},
 		SI: Taught{"m/kPa", []string{"0.102", "0.10197"}, []string{"0.1"}},
 	},
