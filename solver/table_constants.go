@@ -155,7 +155,7 @@ var Constants = []Constant{
 		SI: Taught{"mm", []string{"1000"}, nil},
 	},
 	{
-		Name: "water_weight", Says: "weight of one gallon (litre) of water",
+		Name: "water_weight", Says: "weight of water, for its volume",
 		US: Taught{"lb/US gal", []string{"8.34", "8.33", "8.345", "8.337"}, []string{"8.3"}},
 		SI: Taught{"kg/L", []string{"1"}, nil},
 	},
