@@ -128,6 +128,9 @@ func (s *study) held(t *testing.T, aims ...aim) {
 		sh := s.shares[a.name]
 		require.NotNil(t, sh, "nothing was measured: %s", a.name)
 		t.Logf("%s: %.2f %% of %d, %s", a.name, sh.percent(), sh.all, a)
+		if testing.Short() && a.bound > 0 && a.bound < 100 {
+			continue // a tenth of the seeds is too small a sample to hold a share by
+		}
 		assert.True(t, a.met(sh.percent()), "%s: %.2f %%, %s:\n%s", a.name, sh.percent(), a, strings.Join(sh.odd, "\n"))
 	}
 }
