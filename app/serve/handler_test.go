@@ -59,8 +59,8 @@ func TestAddresses(t *testing.T) {
 		{"/robots.txt", "text/plain; charset=utf-8", 404},
 		{"/../go.mod", "text/plain; charset=utf-8", 404},
 		{"/..", "text/plain; charset=utf-8", 404},
-		{"/work/old", page, 302},
-		{"/work/", page, 302},
+		{"/house/old", page, 302},
+		{"/house/", page, 302},
 		{"//elsewhere.example/", page, 302},
 	}
 	s := site(t)
