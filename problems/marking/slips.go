@@ -221,12 +221,11 @@ func (m *sheet) pairs(v *view, r *reach, j *judgement) bool {
 func (m *sheet) manyPairs(v *view, r *reach, firsts []float64) bool {
 	m.spans = m.spans[:0]
 	m.addSpans(v, firsts, r.number)
-	if union(m.spans)/windowWidth > lambdaPair {
-		return true
-	}
 	var values []float64
-	m.spans = m.spans[:0]
 	for a, x := range v.singles {
+		if union(m.spans)/windowWidth > lambdaPair {
+			return true
+		}
 		for _, y := range v.singles[a+1:] {
 			if len(x.wrongs) > 1 || len(y.wrongs) > 1 || x.wrongs[0].step == y.wrongs[0].step {
 				continue

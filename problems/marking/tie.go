@@ -21,8 +21,7 @@ func Blanks(p *problems.Problem, blanks []string) Result {
 		if i < len(blanks) {
 			text = blanks[i]
 		}
-		readings, why := readLine(p, text)
-		findings[i] = m.line(i, text, readings, why)
+		findings[i] = m.line(i, text)
 	}
 	return m.result(findings, findings)
 }
@@ -60,7 +59,8 @@ func route(p *problems.Problem, lines []string) (Result, int) {
 	m := newSheet(p)
 	texts, of := joined(lines[:min(len(lines), maxLines)])
 	f := m.read(texts)
-	tie := m.adopt(m.tie(f), f)
+	tie := m.tie(f)
+	judged := m.adopt(tie, f)
 	byStep := make([]Finding, len(p.Steps))
 	found := make([]Finding, len(texts))
 	for l := range found {
@@ -69,7 +69,7 @@ func route(p *problems.Problem, lines []string) (Result, int) {
 	for i := range p.Steps {
 		byStep[i] = Finding{Step: i, Verdict: Empty, Value: math.NaN()}
 		if l := tie[i]; l >= 0 {
-			byStep[i] = m.line(i, texts[l], f.readings[l], f.why[l])
+			byStep[i] = m.finding(i, texts[l], judged[i], f.why[l])
 			found[l] = byStep[i]
 		}
 	}
@@ -92,33 +92,30 @@ func route(p *problems.Problem, lines []string) (Result, int) {
 
 // adopt ties lines that no step took, or that are not recognised where they
 // are tied, to steps that have none, where they are a known fault: a misplaced
-// point, two slips, a slip that a later right line did not follow from.
-func (m *sheet) adopt(tie []int, f free) []int {
+// point, two slips, a slip that a later right line did not follow from. It
+// gives what each step's line is judged to be.
+func (m *sheet) adopt(tie []int, f free) []*judgement {
 	at := make([]int, len(f.readings)) // by line: the step it is tied to
 	for l := range at {
 		at[l] = -1
 	}
-	lost := make([]bool, len(f.readings))
+	judged := m.judgeAll(tie, f)
 	for i, l := range tie {
-		if l < 0 {
-			continue
-		}
-		at[l] = i
-		if j, ok := m.best(m.look(i), f.readings[l], true); ok {
-			m.keep(i, j)
-			lost[l] = j.verdict == NotRecognised && f.fixed[l] < 0
+		if l >= 0 {
+			at[l] = i
 		}
 	}
+	moved := false
 	for l, readings := range f.readings {
-		if len(readings) == 0 || at[l] >= 0 && !lost[l] {
+		was := at[l]
+		if len(readings) == 0 || was >= 0 && (f.fixed[l] >= 0 || judged[was] == nil || judged[was].verdict != NotRecognised) {
 			continue
 		}
-		was := at[l]
 		if was >= 0 {
 			m.own[was].written = false
 		}
 		if i := m.faultAt(tie, readings); i >= 0 {
-			tie[i] = l
+			tie[i], moved = l, true
 			if was >= 0 {
 				tie[was] = -1
 			}
@@ -127,7 +124,26 @@ func (m *sheet) adopt(tie []int, f free) []int {
 		}
 	}
 	clear(m.own)
-	return tie
+	if moved {
+		judged = m.judgeAll(tie, f)
+		clear(m.own)
+	}
+	return judged
+}
+
+// judgeAll judges the lines that are tied, in the order of their steps.
+func (m *sheet) judgeAll(tie []int, f free) []*judgement {
+	judged := make([]*judgement, len(tie))
+	for i, l := range tie {
+		if l < 0 {
+			continue
+		}
+		if j, ok := m.best(m.look(i), f.readings[l], true); ok {
+			judged[i] = &j
+			m.keep(i, j)
+		}
+	}
+	return judged
 }
 
 // deepest is how many steps may be done in the head before a line is tied to
@@ -168,20 +184,29 @@ func joined(lines []string) (texts []string, of []int) {
 }
 
 // line judges a text as the answer of step i and keeps its number.
-func (m *sheet) line(i int, text string, readings []reading, why string) Finding {
-	f := Finding{Text: text, Step: i, Verdict: Empty, Value: math.NaN()}
+func (m *sheet) line(i int, text string) Finding {
 	if strings.TrimSpace(text) == "" {
-		return f
+		return Finding{Text: text, Step: i, Verdict: Empty, Value: math.NaN()}
 	}
-	best, found := m.best(m.look(i), readings, true)
-	if !found {
+	readings, why := readLine(m.p, text)
+	if j, ok := m.best(m.look(i), readings, true); ok {
+		return m.finding(i, text, &j, why)
+	}
+	return m.finding(i, text, nil, why)
+}
+
+// finding tells what the line of step i is judged to be and keeps its number;
+// why it was not read, where there is no judgement.
+func (m *sheet) finding(i int, text string, j *judgement, why string) Finding {
+	f := Finding{Text: text, Step: i, Value: math.NaN()}
+	if j == nil {
 		f.Verdict, f.Says = NotReadable, m.notReadable(i, why)
 		return f
 	}
-	f.Value = best.num.v
-	f.For, f.ReadAs = m.sayOf(i), best.num.text(&m.p.Steps[i])
-	m.explain(&f, best)
-	m.keep(i, best)
+	f.Value = j.num.v
+	f.For, f.ReadAs = m.sayOf(i), j.num.text(&m.p.Steps[i])
+	m.explain(&f, *j)
+	m.keep(i, *j)
 	return f
 }
 

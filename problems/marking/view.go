@@ -218,7 +218,7 @@ func (m *sheet) unsound(step, bad int) int {
 // findBands works out the values that the step's rule gives from the
 // learner's own numbers, by variant of the constants.
 func (m *sheet) findBands(v *view) {
-	env := make([]formula.Interval, m.p.Slots())
+	env := m.bandEnv
 	v.bands = v.bands[:0]
 	for variant, told := range m.variants {
 		for k, c := range told {
@@ -239,8 +239,9 @@ func (m *sheet) ownBand(j, variant int, env []formula.Interval) formula.Interval
 	}
 	s := &m.p.Steps[j]
 	b := s.Bound.Interval(env)
-	h := math.Max(s.Coarse(b.Lo), s.Coarse(b.Hi))
-	third := 2 * math.Max(problems.Figures(s, b.Lo), problems.Figures(s, b.Hi))
-	h = math.Max(h, third)
+	h := 2 * max(problems.Figures(s, b.Lo), problems.Figures(s, b.Hi))
+	if !s.Whole && len(s.Choices) == 0 {
+		h = max(h, s.Least/2)
+	}
 	return formula.Interval{Lo: b.Lo - h, Hi: b.Hi + h}
 }

@@ -28,16 +28,17 @@ type sheet struct {
 	slipsOf  [][]hypothesis     // by step: its slips, one each
 	families bool               // a slip of the problem is a belief on several lines
 
-	view  view // of one step, made by look
-	env   []float64
-	spans []formula.Interval
+	view    view // of one step, made by look
+	env     []float64
+	bandEnv []formula.Interval
+	spans   []formula.Interval
 }
 
 // maxVariants bounds the combinations of constants that are tried.
 const maxVariants = 36
 
 func newSheet(p *problems.Problem) *sheet {
-	m := &sheet{p: p, own: make([]own, len(p.Steps)), env: make([]float64, p.Slots())}
+	m := &sheet{p: p, own: make([]own, len(p.Steps)), env: make([]float64, p.Slots()), bandEnv: make([]formula.Interval, p.Slots())}
 	m.addVariants()
 	m.chain = p.ChainBand(problems.Figures)
 	m.truth = make([]formula.Interval, len(p.Steps))
