@@ -152,6 +152,7 @@ func name(p *problems.Problem) string {
 // working over the whole catalogue, beside what is aimed at.
 func BenchmarkStudy(b *testing.B) {
 	for b.Loop() {
+		printTimes(b)
 		s := over(b, 20, rightInBlanks)
 		for _, part := range []struct {
 			seeds  int
@@ -167,7 +168,6 @@ func BenchmarkStudy(b *testing.B) {
 		}
 		s.print()
 		printSkills(b)
-		printTimes(b)
 	}
 }
 
@@ -186,14 +186,4 @@ func (s *study) print() {
 		fmt.Fprintf(w, "%s\t%.2f\t%s\t%s\t%d\n", a.name, sh.percent(), a, met, sh.all)
 	}
 	w.Flush()
-	if os.Getenv("ODD") == "" {
-		return
-	}
-	for _, a := range aims {
-		if sh := s.shares[a.name]; sh != nil {
-			for _, o := range sh.odd {
-				fmt.Println(a.name, "|", o)
-			}
-		}
-	}
 }
