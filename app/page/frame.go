@@ -4,12 +4,33 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 )
 
+// pages are the pages by their path.
+var pages = []struct {
+	path string
+	page app.Composer
+}{
+	{startPath, &start{}},
+	{workPath, &work{}},
+	{housePath, &rules{}},
+}
+
 // Route registers the pages.
 func Route() {
-	app.Route(startPath, &start{})
-	app.Route(workPath, &work{})
-	app.Route(housePath, &rules{})
+	for _, p := range pages {
+		app.Route(p.path, p.page)
+	}
 	app.RouteWithRegexp("^/.*$", &lost{})
+}
+
+// Paths are the paths of the pages below the one at the top.
+func Paths() []string {
+	var list []string
+	for _, p := range pages {
+		if p.path != startPath {
+			list = append(list, p.path)
+		}
+	}
+	return list
 }
 
 // frame is what every page has around its own part. Notices are said on top.
