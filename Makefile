@@ -11,18 +11,21 @@ LEAN := $(foreach p,problems problems/building problems/skills app/page app/draw
 WASMBUILD := $(WASM) go build -trimpath -ldflags='-s -w' $(LEAN)
 GOSRC := app problems solver
 
-.PHONY: help serve build desk go chromium test check test-unit test-wasm test-browser bench clean
+.PHONY: help serve site build desk go chromium test check test-unit test-wasm test-browser bench clean
 
 help:
 	@echo 'make serve    build the page and serve it at http://$(ADDR)/ (ADDR=host:port for another)'
-	@echo 'make build    build the page into $(SITE), which any web server can hand out'
+	@echo 'make site     build the page into $(SITE), which any host of files can hand out'
 	@echo 'make test     every check and test'
 	@echo 'make bench    sizes and benchmarks'
 	@echo 'make clean    remove what was built'
-	@echo 'QUICK=1 with serve, build or test-browser leaves the files uncompressed, for a faster turn'
+	@echo 'QUICK=1 with serve, site or test-browser leaves the files uncompressed, for a faster turn'
 
 serve: build
 	@exec ./$(DESK) serve -addr $(ADDR) -dir $(SITE)
+
+site: build
+	@echo 'The site is the folder $(SITE): copy it to a host, at the top or under a prefix.'
 
 build: desk
 	@mkdir -p $(SITE)

@@ -3,6 +3,14 @@
 // Starts the program, says so when it cannot, and keeps it on the device.
 (() => {
   const root = new URL(".", document.currentScript.src);
+
+  // A host that keeps each page in a folder shows it one step down: the page
+  // names its files from there, and the program knows the address without the
+  // slash.
+  document.querySelector("base")?.remove();
+  if (location.pathname.endsWith("/") && location.pathname !== root.pathname) {
+    history.replaceState(null, "", location.pathname.slice(0, -1) + location.search + location.hash);
+  }
   const kept = "The work that was saved is kept.";
 
   // The program asks for its settings by this name.

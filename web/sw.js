@@ -37,9 +37,11 @@ async function answer(request) {
   const store = await caches.open(storeName);
   const options = { ignoreSearch: true, ignoreVary: true };
   if (request.mode !== "navigate") return (await store.match(request, options)) ?? fetch(request);
-  // The page names its files relative to itself, so it is shown at the top only.
-  const path = new URL(request.url).pathname;
-  const top = new URL(self.registration.scope).pathname;
-  if (path.slice(top.length).includes("/")) return Response.redirect(self.registration.scope);
+  // The page names its files relative to itself, so it is shown at the top
+  // only. A host that keeps it in a folder puts a slash behind its name.
+  const scope = self.registration.scope;
+  const { pathname, search } = new URL(request.url);
+  const [name, ...below] = pathname.slice(new URL(scope).pathname.length).split("/");
+  if (below.length > 0) return Response.redirect(below.join("") === "" ? scope + name + search : scope);
   return (await store.match(page, options)) ?? fetch(request);
 }

@@ -5,6 +5,7 @@ package browsertest
 import (
 	"context"
 	"fmt"
+	"net/http"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -57,8 +58,16 @@ func New(t *testing.T, size Viewport) *Page {
 
 func newOver(t *testing.T, size Viewport, dir string) *Page {
 	t.Helper()
+	site, err := serve.Load(dir)
+	require.NoError(t, err)
+	return newAt(t, size, site)
+}
+
+// newAt starts the browser over a server of one's own.
+func newAt(t *testing.T, size Viewport, site http.Handler) *Page {
+	t.Helper()
 	p := &Page{t: t}
-	p.serve(dir)
+	p.answer(site)
 	p.browse()
 	p.watch()
 	p.Resize(size)
@@ -66,11 +75,9 @@ func newOver(t *testing.T, size Viewport, dir string) *Page {
 	return p
 }
 
-// serve starts the server of a site on a free port.
-func (p *Page) serve(dir string) {
+// answer starts a server on a free port.
+func (p *Page) answer(site http.Handler) {
 	p.t.Helper()
-	site, err := serve.Load(dir)
-	require.NoError(p.t, err)
 	l, err := serve.Listen("127.0.0.1:0")
 	require.NoError(p.t, err)
 	ctx, cancel := context.WithCancel(context.Background())

@@ -20,22 +20,25 @@ const (
 	workerName = "sw.js"
 )
 
-// BuildCommand makes the site.
-func BuildCommand(args []string) error {
-	fs := flags("build")
-	dir := fs.String("dir", "web", "folder of the site's sources")
-	quick := fs.Bool("quick", false, "leave out the compressed forms, which take most of the time")
-	if err := parse(fs, args); err != nil {
-		return err
+// BuildCommand makes the site; paths are those of the pages below the top one.
+func BuildCommand(paths []string) func(args []string) error {
+	return func(args []string) error {
+		fs := flags("build")
+		dir := fs.String("dir", "web", "folder of the site's sources")
+		quick := fs.Bool("quick", false, "leave out the compressed forms, which take most of the time")
+		if err := parse(fs, args); err != nil {
+			return err
+		}
+		return Build(*dir, paths, !*quick)
 	}
-	return Build(*dir, !*quick)
 }
 
 // Build makes the site in dir/build, out of the files of dir and of the
 // program that was compiled there: blanks are filled in, each file gets its
-// compressed forms if asked for, and what does not belong to the site is
-// removed.
-func Build(dir string, compress bool) error {
+// compressed forms if asked for, the pages and headers are written for hosts
+// that hand out files and know nothing else, and what does not belong to the
+// site is removed.
+func Build(dir string, paths []string, compress bool) error {
 	out := filepath.Join(dir, buildName)
 	site, err := gather(dir, out)
 	if err != nil {
@@ -45,6 +48,9 @@ func Build(dir string, compress bool) error {
 		return err
 	}
 	keep := map[string]bool{}
+	if err := forHosts(out, site[pageName], paths, keep); err != nil {
+		return err
+	}
 	for _, name := range names(site) {
 		k, err := kindOf(name)
 		if err != nil {
@@ -70,9 +76,14 @@ func Build(dir string, compress bool) error {
 
 // gather reads the sources and the compiled program.
 func gather(dir, out string) (map[string][]byte, error) {
-	sources, err := list(dir)
+	sources, folders, err := list(dir)
 	if err != nil {
 		return nil, err
+	}
+	for _, name := range folders {
+		if name != buildName {
+			return nil, fmt.Errorf("%s is a folder, expected files only", filepath.Join(dir, name))
+		}
 	}
 	site := map[string][]byte{}
 	for _, name := range sources {
@@ -99,6 +110,9 @@ func fill(site map[string][]byte) error {
 	var err error
 	size := strconv.Itoa(len(site[wasmName]))
 	if site[pageName], err = blank(site, pageName, "{{program bytes}}", size); err != nil {
+		return err
+	}
+	if site[pageName], err = blank(site, pageName, "{{policy}}", policy); err != nil {
 		return err
 	}
 	var all strings.Builder
@@ -155,15 +169,15 @@ func put(path string, data []byte) error {
 
 // clear removes what an earlier build left.
 func clear(out string, keep map[string]bool) error {
-	there, err := list(out)
+	files, folders, err := list(out)
 	if err != nil {
 		return err
 	}
-	for _, name := range there {
+	for _, name := range append(files, folders...) {
 		if keep[name] {
 			continue
 		}
-		if err := os.Remove(filepath.Join(out, name)); err != nil {
+		if err := os.RemoveAll(filepath.Join(out, name)); err != nil {
 			return err
 		}
 	}

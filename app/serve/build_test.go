@@ -21,12 +21,15 @@ var program = strings.Repeat("not a program, ", 200)
 
 // sources are the least that can be built.
 var sources = map[string]string{
-	"index.html":         `<!doctype html><progress max="{{program bytes}}"></progress>`,
+	"index.html":         `<!doctype html><head><meta content="{{policy}}"></head><progress max="{{program bytes}}"></progress>`,
 	"sw.js":              `const version = "{{version}}"; const files = ["{{files}}"];`,
 	"style.css":          `body { margin: 0 }`,
 	"build/app.wasm":     program,
 	"build/wasm_exec.js": `class Go {}`,
 }
+
+// paths are those of the pages below the one at the top.
+var paths = []string{"/work", "/house"}
 
 // source is a folder of the sources with some of them changed; a change to
 // nothing leaves the file out.
@@ -61,16 +64,38 @@ func read(t *testing.T, dir, name string) string {
 
 func TestBuildFillsBlanks(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, true))
-	assert.Equal(t, `<!doctype html><progress max="3000"></progress>`, read(t, dir, "build/index.html"))
+	require.NoError(t, serve.Build(dir, paths, true))
+	page := read(t, dir, "build/index.html")
+	assert.Contains(t, page, `<progress max="3000">`)
+	assert.Contains(t, page, `content="default-src 'none'; script-src 'self' 'wasm-unsafe-eval';`)
+	assert.NotContains(t, page, "{{")
 	worker := read(t, dir, "build/sw.js")
 	assert.Regexp(t, `^const version = "[0-9a-f]{24}";`, worker)
 	assert.Contains(t, worker, `const files = ["app.wasm","./","style.css","wasm_exec.js"];`)
 }
 
+// A host that knows nothing of the program finds each page in a folder, and the
+// headers in a file.
+func TestBuildForHosts(t *testing.T) {
+	dir := source(t, nil)
+	require.NoError(t, os.Mkdir(filepath.Join(dir, "build/gone"), 0o755))
+	require.NoError(t, serve.Build(dir, paths, false))
+	page := read(t, dir, "build/index.html")
+	for _, name := range []string{"work", "house"} {
+		lower := read(t, dir, "build/"+name+"/index.html")
+		assert.Equal(t, page, strings.Replace(lower, "\n<base href=\"../\">", "", 1))
+		assert.NotEqual(t, page, lower)
+	}
+	assert.NoDirExists(t, filepath.Join(dir, "build/gone"))
+	headers := read(t, dir, "build/_headers")
+	assert.Contains(t, headers, "/*\n  Content-Security-Policy: default-src 'none';")
+	assert.Contains(t, headers, "frame-ancestors 'none'\n")
+	assert.NotContains(t, read(t, dir, "build/sw.js"), "_headers")
+}
+
 func TestBuildCompressesEveryFile(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 	for _, name := range []string{"app.wasm", "index.html", "style.css", "sw.js", "wasm_exec.js"} {
 		plain := read(t, dir, "build/"+name)
 		got, err := io.ReadAll(brotli.NewReader(strings.NewReader(read(t, dir, "build/"+name+".br"))))
@@ -86,28 +111,28 @@ func TestBuildCompressesEveryFile(t *testing.T) {
 
 func TestBuildVersionFollowsContent(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 	first := read(t, dir, "build/sw.js")
 
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 	assert.Equal(t, first, read(t, dir, "build/sw.js"), "nothing changed")
 
 	for name, text := range map[string]string{"style.css": "body { margin: 1px }", "sw.js": sources["sw.js"] + " // new", "build/app.wasm": "another"} {
 		dir := source(t, map[string]string{name: text})
-		require.NoError(t, serve.Build(dir, true))
+		require.NoError(t, serve.Build(dir, paths, true))
 		assert.NotEqual(t, first[:48], read(t, dir, "build/sw.js")[:48], name)
 	}
 }
 
 func TestBuildAgainAfterChange(t *testing.T) {
 	dir := source(t, map[string]string{"old.css": "p {}"})
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 	require.FileExists(t, filepath.Join(dir, "build/old.css.br"))
 
 	require.NoError(t, os.Remove(filepath.Join(dir, "old.css")))
 	write(t, dir, "style.css", "body { color: black }")
 	write(t, dir, "build/wasm_exec.js.br", "broken")
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 
 	for _, name := range []string{"old.css", "old.css.br", "old.css.gz"} {
 		assert.NoFileExists(t, filepath.Join(dir, "build", name))
@@ -121,9 +146,9 @@ func TestBuildAgainAfterChange(t *testing.T) {
 
 func TestBuildQuickly(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 	write(t, dir, "style.css", "body { color: black }")
-	require.NoError(t, serve.Build(dir, false))
+	require.NoError(t, serve.Build(dir, paths, false))
 	assert.Equal(t, "body { color: black }", read(t, dir, "build/style.css"))
 	left, err := filepath.Glob(filepath.Join(dir, "build/*.[bg][rz]"))
 	require.NoError(t, err)
@@ -140,13 +165,13 @@ func TestBuildRefuses(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			err := serve.Build(source(t, map[string]string{test.file: test.text}), true)
+			err := serve.Build(source(t, map[string]string{test.file: test.text}), paths, true)
 			assert.ErrorContains(t, err, test.says)
 		})
 	}
 	dir := source(t, nil)
 	require.NoError(t, os.Mkdir(filepath.Join(dir, "fonts"), 0o755))
-	assert.ErrorContains(t, serve.Build(dir, true), "fonts is a folder, expected files only")
+	assert.ErrorContains(t, serve.Build(dir, paths, true), "fonts is a folder, expected files only")
 }
 
 func TestSizes(t *testing.T) {

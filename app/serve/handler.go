@@ -1,25 +1,33 @@
 package serve
 
 import (
+	"bytes"
 	"net/http"
-	"strconv"
 	"strings"
+	"time"
 )
 
 // policy lets the page use what comes from its own origin, run the program,
-// and nothing else.
+// and nothing else. It also stands in the page, for hosts that send no headers.
 const policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self'; " +
-	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; " +
-	"base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'self'; form-action 'none'"
+
+// headers go with every answer.
+var headers = []struct{ name, value string }{
+	{"Content-Security-Policy", policy + "; frame-ancestors 'none'"},
+	{"X-Content-Type-Options", "nosniff"},
+	{"Referrer-Policy", "no-referrer"},
+	{"Cross-Origin-Opener-Policy", "same-origin"},
+	{"Cache-Control", "no-cache"}, // kept, and asked about each time
+}
 
 // ServeHTTP answers a file with the file, and an address of the program with
 // the page.
 func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	h := w.Header()
-	h.Set("Content-Security-Policy", policy)
-	h.Set("X-Content-Type-Options", "nosniff")
-	h.Set("Referrer-Policy", "no-referrer")
-	h.Set("Cross-Origin-Opener-Policy", "same-origin")
+	for _, each := range headers {
+		h.Set(each.name, each.value)
+	}
 	if r.Method != http.MethodGet && r.Method != http.MethodHead {
 		h.Set("Allow", "GET, HEAD")
 		http.Error(w, "only GET and HEAD are answered here", http.StatusMethodNotAllowed)
@@ -33,9 +41,8 @@ func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "there is no such file here", http.StatusNotFound)
 		return
 	case strings.Contains(name, "/"):
-		// The page names its files relative to itself, so it is only handed
-		// out at the top.
-		http.Redirect(w, r, "/", http.StatusFound)
+		h.Set("Location", toTop(name, r.URL.RawQuery))
+		w.WriteHeader(http.StatusFound)
 		return
 	default:
 		f = s.files[pageName]
@@ -43,38 +50,31 @@ func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	send(w, r, f)
 }
 
+// toTop is the way from a lower address to one at the top, where alone the
+// page finds its files: to the page that a slash was put behind, or else to
+// the first. It names no host and no prefix, which a proxy may have taken off.
+func toTop(name, query string) string {
+	up := strings.Repeat("../", strings.Count(name, "/"))
+	page, below, _ := strings.Cut(name, "/")
+	if page == "" || below != "" {
+		return up
+	}
+	if query != "" {
+		query = "?" + query
+	}
+	return up + page + query
+}
+
 func send(w http.ResponseWriter, r *http.Request, f *file) {
 	data, coding := choose(f, strings.Join(r.Header.Values("Accept-Encoding"), ","))
-	tag := `"` + f.hash + `"`
+	tag := f.hash
 	h := w.Header()
 	if coding != "" {
-		tag = `"` + f.hash + "-" + coding + `"`
+		tag += "-" + coding
 		h.Set("Content-Encoding", coding)
 	}
 	h.Set("Vary", "Accept-Encoding")
-	h.Set("Cache-Control", "no-cache")
-	h.Set("ETag", tag)
-	if matches(r.Header.Get("If-None-Match"), tag) {
-		h.Del("Content-Encoding")
-		w.WriteHeader(http.StatusNotModified)
-		return
-	}
+	h.Set("ETag", `"`+tag+`"`)
 	h.Set("Content-Type", f.mime)
-	h.Set("Content-Length", strconv.Itoa(len(data)))
-	if r.Method == http.MethodHead {
-		return
-	}
-	// An error here means that the reader has gone away.
-	_, _ = w.Write(data)
-}
-
-// matches reports whether an If-None-Match header names the tag.
-func matches(header, tag string) bool {
-	for part := range strings.SplitSeq(header, ",") {
-		part = strings.TrimPrefix(strings.TrimSpace(part), "W/")
-		if part == tag || part == "*" {
-			return true
-		}
-	}
-	return false
+	http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(data))
 }

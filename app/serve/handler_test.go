@@ -18,7 +18,7 @@ import (
 func site(t *testing.T) *serve.Site {
 	t.Helper()
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, true))
+	require.NoError(t, serve.Build(dir, paths, true))
 	s, err := serve.Load(filepath.Join(dir, "build"))
 	require.NoError(t, err)
 	return s
@@ -47,21 +47,24 @@ func TestAddresses(t *testing.T) {
 	tests := []struct {
 		path, mime string
 		status     int
+		to         string
 	}{
-		{"/", page, 200},
-		{"/index.html", page, 200},
-		{"/work", page, 200},
-		{"/work?skill=floor-pressure&seed=1", page, 200},
-		{"/style.css", "text/css; charset=utf-8", 200},
-		{"/sw.js", "text/javascript; charset=utf-8", 200},
-		{"/app.wasm", "application/wasm", 200},
-		{"/app.wasm.br", "text/plain; charset=utf-8", 404},
-		{"/robots.txt", "text/plain; charset=utf-8", 404},
-		{"/../go.mod", "text/plain; charset=utf-8", 404},
-		{"/..", "text/plain; charset=utf-8", 404},
-		{"/house/old", page, 302},
-		{"/house/", page, 302},
-		{"//elsewhere.example/", page, 302},
+		{"/", page, 200, ""},
+		{"/index.html", page, 200, ""},
+		{"/work", page, 200, ""},
+		{"/work?skill=floor-pressure&seed=1", page, 200, ""},
+		{"/style.css", "text/css; charset=utf-8", 200, ""},
+		{"/sw.js", "text/javascript; charset=utf-8", 200, ""},
+		{"/app.wasm", "application/wasm", 200, ""},
+		{"/app.wasm.br", "text/plain; charset=utf-8", 404, ""},
+		{"/robots.txt", "text/plain; charset=utf-8", 404, ""},
+		{"/../go.mod", "text/plain; charset=utf-8", 404, ""},
+		{"/..", "text/plain; charset=utf-8", 404, ""},
+		{"/house/old", "", 302, "../"},
+		{"/house/", "", 302, "../house"},
+		{"/work/?skill=reach&seed=2", "", 302, "../work?skill=reach&seed=2"},
+		{"//elsewhere.example/", "", 302, "../../"},
+		{"///", "", 302, "../../"},
 	}
 	s := site(t)
 	for _, test := range tests {
@@ -71,9 +74,7 @@ func TestAddresses(t *testing.T) {
 			assert.Equal(t, test.mime, r.Header.Get("Content-Type"))
 			assert.Equal(t, "nosniff", r.Header.Get("X-Content-Type-Options"))
 			assert.Contains(t, r.Header.Get("Content-Security-Policy"), "default-src 'none'; script-src 'self' 'wasm-unsafe-eval';")
-			if test.status == 302 {
-				assert.Equal(t, "/", r.Header.Get("Location"))
-			}
+			assert.Equal(t, test.to, r.Header.Get("Location"))
 		})
 	}
 }
@@ -136,6 +137,19 @@ func TestRevalidation(t *testing.T) {
 			assert.Equal(t, packed, r.Header.Get("ETag"))
 		}
 	}
+}
+
+// A piece of a file, as a broken transfer asks for it.
+func TestRange(t *testing.T) {
+	s := site(t)
+	r := ask(s, http.MethodGet, "/app.wasm", "Range", "bytes=2990-")
+	assert.Equal(t, 206, r.StatusCode)
+	assert.Equal(t, "bytes 2990-2999/3000", r.Header.Get("Content-Range"))
+	assert.Equal(t, program[2990:], body(t, r))
+	r = ask(s, http.MethodGet, "/app.wasm", "Range", "bytes=2990-", "If-Range", `"old"`)
+	assert.Equal(t, 200, r.StatusCode)
+	r = ask(s, http.MethodGet, "/app.wasm", "Range", "bytes=5000-")
+	assert.Equal(t, 416, r.StatusCode)
 }
 
 func TestMethods(t *testing.T) {

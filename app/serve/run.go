@@ -49,8 +49,8 @@ func Listen(addr string) (net.Listener, error) {
 	return l, nil
 }
 
-// Serve answers from the site until ctx ends; answers under way are finished.
-func Serve(ctx context.Context, l net.Listener, site *Site) error {
+// Serve answers from a site until ctx ends; answers under way are finished.
+func Serve(ctx context.Context, l net.Listener, site http.Handler) error {
 	server := &http.Server{
 		Handler:           site,
 		ReadHeaderTimeout: 5 * time.Second,

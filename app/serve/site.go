@@ -58,7 +58,7 @@ type Site struct {
 
 // Load reads the site of a folder that Build has made.
 func Load(dir string) (*Site, error) {
-	names, err := list(dir)
+	names, _, err := list(dir)
 	if err != nil {
 		return nil, err
 	}
@@ -97,24 +97,23 @@ func load(dir, name string) (*file, error) {
 	return f, nil
 }
 
-// list names the files of a folder in order. Dot files are left out; the
-// build folder is the one folder allowed.
-func list(dir string) ([]string, error) {
+// list names the files and the folders of a folder in order. Dot files are left
+// out, and so are the headers for hosts.
+func list(dir string) (files, folders []string, err error) {
 	entries, err := os.ReadDir(dir)
 	if err != nil {
-		return nil, fmt.Errorf("the folder %s cannot be read, expected the files of the site: %w", dir, err)
+		return nil, nil, fmt.Errorf("the folder %s cannot be read, expected the files of the site: %w", dir, err)
 	}
-	var names []string
 	for _, e := range entries {
 		switch {
-		case strings.HasPrefix(e.Name(), "."), e.Name() == buildName && e.IsDir():
+		case strings.HasPrefix(e.Name(), "."), e.Name() == headersName:
 		case e.IsDir():
-			return nil, fmt.Errorf("%s is a folder, expected files only", filepath.Join(dir, e.Name()))
+			folders = append(folders, e.Name())
 		default:
-			names = append(names, e.Name())
+			files = append(files, e.Name())
 		}
 	}
-	return names, nil
+	return files, folders, nil
 }
 
 func hashOf(data []byte) string {
