@@ -18,6 +18,7 @@ const (
 	wasmName   = "app.wasm"
 	execName   = "wasm_exec.js"
 	workerName = "sw.js"
+	styleName  = "style.css"
 )
 
 // BuildCommand makes the site; paths are those of the pages below the top one.
@@ -42,6 +43,9 @@ func Build(dir string, paths []string, compress bool) error {
 	out := filepath.Join(dir, buildName)
 	site, err := gather(dir, out)
 	if err != nil {
+		return err
+	}
+	if err := join(site); err != nil {
 		return err
 	}
 	if err := fill(site); err != nil {
@@ -102,6 +106,23 @@ func gather(dir, out string) (map[string][]byte, error) {
 		}
 	}
 	return site, nil
+}
+
+// join puts the style sheets that the page's own imports into it, so that they
+// come in one piece.
+func join(site map[string][]byte) error {
+	for _, name := range names(site) {
+		if filepath.Ext(name) != ".css" || name == styleName {
+			continue
+		}
+		sheet, err := blank(site, styleName, `@import url("`+name+`");`, string(site[name]))
+		if err != nil {
+			return err
+		}
+		site[styleName] = sheet
+		delete(site, name)
+	}
+	return nil
 }
 
 // fill puts the size of the program into the page, and the list of files with

@@ -74,6 +74,13 @@ func TestBuildFillsBlanks(t *testing.T) {
 	assert.Contains(t, worker, `const files = ["app.wasm","./","style.css","wasm_exec.js"];`)
 }
 
+func TestBuildJoinsStyles(t *testing.T) {
+	dir := source(t, map[string]string{"style.css": "@import url(\"b.css\");\nbody { margin: 0 }", "b.css": "p { margin: 1px }\n"})
+	require.NoError(t, serve.Build(dir, paths, false))
+	assert.Equal(t, "p { margin: 1px }\n\nbody { margin: 0 }", read(t, dir, "build/style.css"))
+	assert.NoFileExists(t, filepath.Join(dir, "build/b.css"))
+}
+
 // A host that knows nothing of the program finds each page in a folder, and the
 // headers in a file.
 func TestBuildForHosts(t *testing.T) {
@@ -125,16 +132,16 @@ func TestBuildVersionFollowsContent(t *testing.T) {
 }
 
 func TestBuildAgainAfterChange(t *testing.T) {
-	dir := source(t, map[string]string{"old.css": "p {}"})
+	dir := source(t, map[string]string{"old.svg": "<svg/>"})
 	require.NoError(t, serve.Build(dir, paths, true))
-	require.FileExists(t, filepath.Join(dir, "build/old.css.br"))
+	require.FileExists(t, filepath.Join(dir, "build/old.svg.br"))
 
-	require.NoError(t, os.Remove(filepath.Join(dir, "old.css")))
+	require.NoError(t, os.Remove(filepath.Join(dir, "old.svg")))
 	write(t, dir, "style.css", "body { color: black }")
 	write(t, dir, "build/wasm_exec.js.br", "broken")
 	require.NoError(t, serve.Build(dir, paths, true))
 
-	for _, name := range []string{"old.css", "old.css.br", "old.css.gz"} {
+	for _, name := range []string{"old.svg", "old.svg.br", "old.svg.gz"} {
 		assert.NoFileExists(t, filepath.Join(dir, "build", name))
 	}
 	for _, name := range []string{"style.css", "wasm_exec.js"} {
@@ -161,6 +168,7 @@ func TestBuildRefuses(t *testing.T) {
 		{"no worker", "sw.js", "", "holds no sw.js"},
 		{"no program", "build/app.wasm", "", "expected app.wasm: run `make build`"},
 		{"no blank", "index.html", "<!doctype html>", "has the blank {{program bytes}} 0 times, expected once"},
+		{"style that nobody asks for", "old.css", "p {}", "style.css has the blank @import url(\"old.css\"); 0 times, expected once"},
 		{"unknown ending", "notes.doc", "x", "notes.doc has an ending with no known content type"},
 	}
 	for _, test := range tests {
