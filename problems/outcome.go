@@ -106,8 +106,9 @@ func (p *Problem) would(s *Step) Would {
 
 // Past these a number is no answer any more, however wrong.
 const (
-	mostWhole = 300 // floors, levels, zones
-	mostTimes = 100 // times the right value
+	mostWhole = 300  // floors, levels, zones
+	mostTimes = 100  // times the right value
+	leastPart = 1e-9 // of the right value
 )
 
 // absurd says why nothing can be built with a value; empty where it can.
@@ -122,9 +123,11 @@ func (p *Problem) absurd(s *Step, v float64) string {
 		}
 	case v < 0 || v == 0 && !s.Whole:
 		return what + "nothing can be built with " + s.Text(v) + "."
+	case !s.Whole && v < leastPart*math.Abs(s.Value):
+		return what + "nothing can be built with as good as nothing."
 	case s.Whole && v > mostWhole || !s.Whole && v > mostTimes*math.Abs(s.Value):
 		return what + s.Text(v) + " is out of all proportion here."
-	case s.Whole && v != math.Trunc(v):
+	case s.Whole && s.Unit.Name == "" && v != math.Trunc(v): // motors come in halves
 		return what + s.Text(v) + " is no whole number, and a part of one cannot be built."
 	}
 	return ""

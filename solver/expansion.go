@@ -1,6 +1,10 @@
 package solver
 
-import "riserwork/solver/unit"
+import (
+	"math"
+
+	"riserwork/solver/unit"
+)
 
 // ExpansionVolume is how much more room a volume of water takes when it warms,
 // from its specific volumes in m3/kg cold and hot.
@@ -17,6 +21,18 @@ func ExpansionVolume(v unit.Volume, cold, hot float64) unit.Volume {
 //	V = dV / (1 - P1 / P2), absolute pressures
 func ExpansionTank(taken unit.Volume, line, top, air unit.Pressure) unit.Volume {
 	return taken / unit.Volume(1-float64((line+air)/(top+air)))
+}
+
+// WarmedTo is the pressure that a diaphragm tank of a volume comes to when it
+// has taken so much water in from line, its pre-charge; infinite where the
+// water fills it.
+//
+//	P2 = P1 V / (V - dV), absolute pressures
+func WarmedTo(taken, tank unit.Volume, line, air unit.Pressure) unit.Pressure {
+	if tank <= taken {
+		return unit.Pressure(math.Inf(1))
+	}
+	return (line+air)*unit.Pressure(tank/(tank-taken)) - air
 }
 
 // ReliefSuits reports whether a relief valve passes all of a heater's input,

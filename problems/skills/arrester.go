@@ -4,6 +4,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -49,6 +50,7 @@ var arresterSizeSkill = problems.Skill{
 			Name: "arresters", Says: "arresters on the branch", Measure: &measure.Count, Whole: true,
 			Formula: "1 + (length > longest)",
 			Why:     "A blow spends itself on a long branch before it finds the arrester. So a long branch gets a second one near its middle.",
+			Would:   spreadArresters,
 			Slips: []problems.Slip{
 				{
 					ID: "one-on-a-long-branch", Formula: "1 + 0 / (length > longest)",
@@ -73,6 +75,7 @@ var arresterSizeSkill = problems.Skill{
 			Name: "size", Says: "size of the arrester", Measure: &measure.Answer,
 			Formula: "(each > most_a) + (each > most_b) + (each > most_c) + (each > most_d) + (each > most_e)",
 			Choices: []string{"A", "B", "C", "D", "E", "F"},
+			Would:   fitArrester,
 			Why:     "Go down the table to the first row that is large enough.",
 			Slips: []problems.Slip{
 				{
@@ -97,13 +100,50 @@ var arresterSizeSkill = problems.Skill{
 	},
 	Draw: drawArrester,
 	Solve: func(w problems.World) float64 {
-		units := w.SI("closets")*w.SI("closet_units") + w.SI("lavs")*w.SI("lav_units")
-		size, _ := solver.ArresterFor(units, w.Length("length"), w.Length("longest"))
+		size, _ := solver.ArresterFor(branchUnits(w), w.Length("length"), w.Length("longest"))
 		return float64(size)
 	},
 }
 
 func init() { add(&arresterSizeSkill) }
+
+// branchUnits are the cold units of the branch.
+func branchUnits(w problems.World) float64 {
+	return w.SI("closets")*w.SI("closet_units") + w.SI("lavs")*w.SI("lav_units")
+}
+
+// spreadArresters puts so many arresters on the branch.
+func spreadArresters(w problems.World, v float64) problems.Outcome {
+	length, longest := w.Length("length"), w.Length("longest")
+	_, right := solver.ArresterFor(branchUnits(w), length, longest)
+	pipe := func(l unit.Length) string { return w.Text(measure.PipeLength, float64(l)) }
+	o := problems.Outcome{Kept: int(v) == right}
+	switch n := counted(int(v), "arrester"); {
+	case o.Kept:
+		o.Says = []string{"With " + n + " on " + pipe(length) + " of branch, each valve has one near enough: one serves up to " + pipe(longest) + "."}
+	case int(v) < right:
+		o.Says = []string{"With " + n + " on " + pipe(length) + " of branch, the fixtures at the far end would hammer on: one serves up to " + pipe(longest) + "."}
+	default:
+		o.Says = []string{"With " + n + " on " + pipe(length) + " of branch there would be more than the blow needs: one serves up to " + pipe(longest) + "."}
+	}
+	return o
+}
+
+// fitArrester fits a size of arrester, an index into the table.
+func fitArrester(w problems.World, v float64) problems.Outcome {
+	units := branchUnits(w)
+	right, count := solver.ArresterFor(units, w.Length("length"), w.Length("longest"))
+	text := func(v float64) string { return w.Text(measure.Units, v) }
+	size := string(rune('A' + int(v)))
+	says := "Size " + size + " takes up to " + text(solver.ArresterUnits[int(v)]) + ", and this one would have " + text(units/float64(count)) + " behind it"
+	switch {
+	case int(v) == right:
+		return problems.Outcome{Kept: true, Says: []string{says + "."}}
+	case int(v) < right:
+		return problems.Outcome{Says: []string{says + ": its gas would be squeezed flat, and the pipe would bang."}}
+	}
+	return problems.Outcome{Says: []string{says + ". It would hold, and a smaller one as well."}}
+}
 
 func drawArrester(s *building.Sheet) {
 	t := suppliedTower(s, building.Plan{Uses: flushes, Min: 3, Max: 15})

@@ -114,6 +114,7 @@ var boostSkill = problems.Skill{
 			Name: "boost", Says: "pressure that the pumps must add", Measure: &measure.Pressure,
 			Formula: "discharge - suction",
 			Why:     "A booster adds to what the street brings to its inlet. Only the difference is the pump's work.",
+			Would:   addBoost,
 			Slips: []problems.Slip{
 				{
 					ID: "street-not-subtracted", Formula: "discharge",
@@ -157,6 +158,30 @@ var boostSkill = problems.Skill{
 }
 
 func init() { add(&boostSkill) }
+
+// addBoost gives the pumps a boost, of which the set's own valves take their
+// part.
+func addBoost(w problems.World, v float64) problems.Outcome {
+	behind := w.Pressure("low_street") - w.Pressure("entry_loss") + unit.Pressure(v) - w.Pressure("set_loss")
+	b, at := topFedAt(w, behind)
+	return boosted(w, b, at, "With pumps that add "+w.Press(unit.Pressure(v)))
+}
+
+// topFedAt is the building with so much behind its pumps at the peak, the top
+// fed without a valve, and what the top shower then has.
+func topFedAt(w problems.World, behind unit.Pressure) (b *solver.Building, top unit.Pressure) {
+	b = w.Building.Copy()
+	b.Friction = unit.Gradient(float64(w.Pressure("friction")) / float64(w.Length("height")))
+	b.Booster.Boost = behind - (b.Street.Low - b.Losses.Total())
+	b.Booster.ShutOff = b.Booster.Boost
+	for z := range b.Zones {
+		v := b.Zones[z].Valve
+		if v != nil && (z == len(b.Zones)-1 || v.Setting > b.Inlet(z, w.Gamma())) {
+			b.Zones[z].Valve = nil
+		}
+	}
+	return b, b.Flowing(b.Top(), b.Highest(b.Top()), w.Gamma())
+}
 
 var totalHeadSkill = problems.Skill{
 	ID: "total-head", Title: "Pump head from two gauges",

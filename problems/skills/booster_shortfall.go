@@ -220,9 +220,16 @@ func boostBy(w problems.World, v float64) problems.Outcome {
 		return o
 	}
 	b, at := topAtPeak(w, by)
-	says, kept := w.Left(where, "at the peak of the day", at, least)
+	return boosted(w, b, at, "With a booster that adds "+w.Press(by))
+}
+
+// boosted says what the top shower has at the peak, at, of what is to be left
+// there.
+func boosted(w problems.World, b *solver.Building, at unit.Pressure, lead string) problems.Outcome {
+	top, least := b.Top(), w.Pressure("least")
+	says, kept := w.Left("the shower on "+w.Level(top), "at the peak of the day", at, least)
 	o := problems.Outcome{Kept: kept, Building: b, Marks: []problems.Mark{w.Mark(top, problems.AtHighest, at, kept)}}
-	o.Says = []string{"With a booster that adds " + w.Press(by) + ", " + says + "."}
+	o.Says = []string{lead + ", " + says + "."}
 	if w.Spare(at, least) {
 		o.Kept = false
 		o.Says = append(o.Says, "That is "+w.Press(at-least)+" more than is asked, paid for day and night.")

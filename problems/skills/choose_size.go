@@ -43,7 +43,8 @@ var chooseSizeSkill = problems.Skill{
 		{
 			Name: "size", Says: "the size to use", Measure: &measure.Answer,
 			Formula: "max(by_friction, by_speed)", Choices: sizeChoices,
-			Why: "The size must pass both tests, so the larger of the two answers stands.",
+			Why:   "The size must pass both tests, so the larger of the two answers stands.",
+			Would: laySize,
 			Slips: []problems.Slip{{
 				ID: "one-test-only", Formula: "min(by_friction, by_speed)",
 				Did:  "You chose {got}, which passes only one of the two tests.",
@@ -184,12 +185,38 @@ func failing(sizes [3]trial, limit float64, of func(trial) float64) (n int, clea
 }
 
 func solveChooseSize(w problems.World) float64 {
-	var list []solver.Trial
+	return float64(solver.SmallestPipe(trialsAtHand(w), unit.Gradient(w.SI("allowed")), unit.Velocity(w.SI("limit"))))
+}
+
+// trialsAtHand are the three sizes at the flow of the pipe.
+func trialsAtHand(w problems.World) (list []solver.Trial) {
 	for _, x := range []string{"a", "b", "c"} {
 		list = append(list, solver.Trial{
 			Loss:     unit.Gradient(w.SI("loss_" + x)),
 			Velocity: solver.PipeVelocity(w.Flow("flow"), w.Length("bore_"+x), w.SI("velocity_factor")),
 		})
 	}
-	return float64(solver.SmallestPipe(list, unit.Gradient(w.SI("allowed")), unit.Velocity(w.SI("limit"))))
+	return list
+}
+
+// laySize lays the pipe in one of the three sizes.
+func laySize(w problems.World, v float64) problems.Outcome {
+	list := trialsAtHand(w)
+	t, right := list[int(v)], int(solveChooseSize(w))
+	allowed, limit := w.SI("allowed"), w.SI("limit")
+	speed := func(v float64) string { return w.Text(measure.Velocity, v) }
+	friction := func(v float64) string { return w.Text(measure.Friction, v) }
+	says := "In " + sizeChoices[int(v)] + " the water would run at " + speed(float64(t.Velocity)) + ", where " + speed(limit) + " is the most, and lose " + friction(float64(t.Loss)) + " of the " + friction(allowed) + " allowed."
+	o := problems.Outcome{Kept: int(v) == right, Says: []string{says}}
+	switch {
+	case int(v) > right:
+		o.Says = append(o.Says, "Both are kept, and in "+sizeChoices[right]+" as well: the larger pipe and its insulation are paid for nothing.")
+	case float64(t.Velocity) > limit && float64(t.Loss) > allowed:
+		o.Says = append(o.Says, "It would be noisy, wear at its bends, and leave too little at the end.")
+	case float64(t.Velocity) > limit:
+		o.Says = append(o.Says, "It would be noisy and wear at its bends.")
+	case float64(t.Loss) > allowed:
+		o.Says = append(o.Says, "Too little would be left at the end.")
+	}
+	return o
 }

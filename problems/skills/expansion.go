@@ -174,6 +174,7 @@ var expansionTankSkill = problems.Skill{
 			Name: "tank", Says: "volume of the tank", Measure: &measure.Tank,
 			Formula: "expansion / accepts",
 			Why:     "Only that share of the tank takes water, so the tank is that much larger than the water.",
+			Would:   hangExpansionTank,
 			Slips: []problems.Slip{
 				{
 					ID: "share-left-out", Formula: "expansion",
@@ -210,6 +211,25 @@ var expansionTankSkill = problems.Skill{
 }
 
 func init() { add(&expansionTankSkill) }
+
+// hangExpansionTank hangs a tank of that volume at the heater.
+func hangExpansionTank(w problems.World, v float64) problems.Outcome {
+	taken, cap, relief := w.SI("expansion"), w.Pressure("cap"), w.Pressure("relief")
+	warm := solver.WarmedTo(unit.Volume(taken), unit.Volume(v), w.Pressure("line"), w.Pressure("air"))
+	lead := "With a tank of " + w.Text(measure.Tank, v) + " "
+	says, kept := w.Stands(lead+"the warmed water", warm, cap)
+	o := problems.Outcome{Kept: kept, Says: []string{says + "."}}
+	switch {
+	case warm >= relief:
+		warm = relief
+		o.Says = []string{lead + "the relief valve would open at every firing: it does so at " + w.Press(relief) + ", and no more than " + w.Press(cap) + " is allowed."}
+	case kept && w.Spare(cap+cap-warm, cap):
+		o.Kept = false
+		o.Says = append(o.Says, "A smaller one keeps that as well.")
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtHeater, Text: w.Press(warm), Kept: o.Kept}}
+	return o
+}
 
 // drawExpansionTank draws a line at least 10 psi (70 kPa) under the cap.
 func drawExpansionTank(s *building.Sheet) {

@@ -66,6 +66,7 @@ var tanklessFlowSkill = problems.Skill{
 			Name: "flow", Says: "flow that it can heat", Measure: &measure.FlowRate,
 			Formula: "useful / (flow_heat x rise)",
 			Why:     "There is no store: what runs through must be heated in that moment.",
+			Would:   runThrough,
 			Slips: []problems.Slip{
 				{
 					ID: "by-the-hour", Only: problems.OnlyUS, Formula: "useful / (8.33 x rise)",
@@ -99,6 +100,26 @@ var tanklessFlowSkill = problems.Skill{
 }
 
 func init() { add(&tanklessFlowSkill) }
+
+// runThrough draws so much through the heater.
+func runThrough(w problems.World, v float64) problems.Outcome {
+	h, flow, c := w.Building.Heater, unit.Flow(v), w.SI("flow_heat")
+	gives := solver.Recovery(h.Input, h.Efficiency, c, unit.TempDifference(h.Hot-h.Cold))
+	end := h.Cold + unit.Temperature(solver.RiseAtFlow(h.Input, h.Efficiency, c, flow))
+	o := problems.Outcome{Kept: w.Rate(flow) == w.Rate(gives)}
+	lead := "With " + w.Rate(flow) + " drawn through it, the heater would "
+	switch {
+	case o.Kept:
+		o.Says = []string{lead + "just give " + w.Temp(h.Hot) + "."}
+	case flow > gives:
+		o.Says = []string{lead + "bring the water to " + w.Temp(end) + "; " + w.Temp(h.Hot) + " is wanted."}
+	default:
+		end = h.Hot
+		o.Says = []string{lead + "turn itself down: it can heat " + w.Rate(gives-flow) + " more to " + w.Temp(h.Hot) + ", and a larger one would be bought for nothing."}
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtHeater, Text: w.Temp(end), Kept: o.Kept}}
+	return o
+}
 
 // plainHeater draws a heater's input, efficiency and temperatures.
 func plainHeater(s *building.Sheet, input float64, efficiencies, hots []float64) {
@@ -151,7 +172,8 @@ var heatUpTimeSkill = problems.Skill{
 		{
 			Name: "heating", Says: "time to heat it", Measure: &measure.TimeHours,
 			Formula: "heat / useful", Metric: "heat / (useful x seconds_per_hour)",
-			Why: "Heat needed over heat brought in each hour gives hours. A kilowatt is a kilojoule each second, and an hour has 3,600 of them.",
+			Would: openAfter,
+			Why:   "Heat needed over heat brought in each hour gives hours. A kilowatt is a kilojoule each second, and an hour has 3,600 of them.",
 			Slips: []problems.Slip{
 				{
 					ID: "minutes-as-hours", Formula: "60 x heat / useful", Metric: "heat / (useful x 60)",
@@ -196,3 +218,24 @@ var heatUpTimeSkill = problems.Skill{
 }
 
 func init() { add(&heatUpTimeSkill) }
+
+// openAfter opens the taps so many seconds after the heater was lit.
+func openAfter(w problems.World, v float64) problems.Outcome {
+	h := w.Building.Heater
+	takes := solver.HeatingTime(solver.HeatForVolume(w.SI("water_heat"), h.Volume, unit.TempDifference(h.Hot-h.Cold)), h.Input, h.Efficiency)
+	end := h.Cold + unit.Temperature(v/takes)*(h.Hot-h.Cold)
+	hours := func(s float64) string { return w.Text(measure.TimeHours, s) }
+	o := problems.Outcome{Kept: hours(v) == hours(takes)}
+	lead := "After " + hours(v) + " the tank would "
+	switch {
+	case o.Kept:
+		o.Says = []string{lead + "just be at " + w.Temp(h.Hot) + "."}
+	case v < takes:
+		o.Says = []string{lead + "be at " + w.Temp(end) + "; " + w.Temp(h.Hot) + " is wanted."}
+	default:
+		end = h.Hot
+		o.Says = []string{lead + "have stood at " + w.Temp(h.Hot) + " for " + hours(v-takes) + " already: it is hot after " + hours(takes) + "."}
+	}
+	o.Marks = []problems.Mark{{Where: problems.AtHeater, Text: w.Temp(end), Kept: o.Kept}}
+	return o
+}

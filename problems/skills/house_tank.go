@@ -6,6 +6,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -29,6 +30,7 @@ var houseTankSkill = problems.Skill{
 			Name: "above_shower", Says: "height of the lowest water above the top shower", Measure: &measure.Height,
 			Formula: "least / gamma",
 			Why:     "Nothing pushes but the water's own height. So much pressure takes so much height.",
+			Would:   tankAboveShower,
 			Slips: []problems.Slip{
 				{
 					ID: "multiplied", Formula: "least x gamma",
@@ -48,6 +50,7 @@ var houseTankSkill = problems.Skill{
 			Name: "stand", Says: "height of the lowest water above the slab", Measure: &measure.Height,
 			Formula: "above_shower - slab_up",
 			Why:     "The slab gives {slab_up} of the height. The tank's stand has to give the rest, or the top floors get a small booster of their own.",
+			Would:   func(w problems.World, v float64) problems.Outcome { return tankAboveShower(w, v+w.SI("slab_up")) },
 			Slips: []problems.Slip{
 				{
 					ID: "slab-added", Formula: "above_shower + slab_up",
@@ -96,7 +99,8 @@ var houseTankSkill = problems.Skill{
 		{
 			Name: "fill_rate", Says: "flow of the fill pump", Measure: &measure.FlowRate,
 			Formula: "usable / fill_time", Metric: "usable / (fill_time x seconds_per_minute)",
-			Why: "So much water in so much time. What is drawn meanwhile comes on top.",
+			Why:   "So much water in so much time. What is drawn meanwhile comes on top.",
+			Would: fillTank,
 			Slips: []problems.Slip{
 				{
 					ID: "litres-a-minute", Only: problems.OnlySI, Formula: "usable / fill_time",
@@ -141,12 +145,45 @@ var houseTankSkill = problems.Skill{
 		s.Set("fill_time", minutes)
 	},
 	Solve: func(w problems.World) float64 {
-		volume := w.SI("tank_factor") // 1, but for the rounding of the school's factor
-		return float64(solver.FillRate(w.SI("base")*volume, w.Length("high_depth"), w.Length("low_depth"), w.SI("fill_time")))
+		return float64(solver.FillRate(tankBase(w), w.Length("high_depth"), w.Length("low_depth"), w.SI("fill_time")))
 	},
 }
 
 func init() { add(&houseTankSkill) }
+
+// tankBase is the area of the tank as the school's factor of gallons has it.
+func tankBase(w problems.World) float64 { return w.SI("base") * w.SI("tank_factor") }
+
+// tankAboveShower stands the tank's lowest water so high above the top shower.
+func tankAboveShower(w problems.World, v float64) problems.Outcome {
+	b := w.Building.Copy()
+	top, least := b.Top(), w.Pressure("least")
+	b.Header.Elevation, b.Header.Pressure = b.Highest(top)+unit.Length(v), 0
+	at := b.At(top, b.Highest(top), w.Gamma())
+	says, kept := w.Left("the top shower, on "+w.Level(top)+",", "", at, least)
+	o := problems.Outcome{Kept: kept, Building: b, Marks: []problems.Mark{w.Mark(top, problems.AtHighest, at, kept)}}
+	o.Says = []string{"With the lowest water " + w.Tall(unit.Length(v)) + " above it, " + says + "."}
+	if wanted := w.Gamma().HeightOf(least); kept && w.Tall(unit.Length(v)) != w.Tall(wanted) {
+		o.Kept = false
+		o.Says = append(o.Says, w.Tall(wanted)+" would do: the rest of the stand is paid for nothing.")
+	}
+	return o
+}
+
+// fillTank fills the tank with a pump of that flow.
+func fillTank(w problems.World, v float64) problems.Outcome {
+	given := w.SI("fill_time")
+	takes := given * float64(solver.FillRate(tankBase(w), w.Length("high_depth"), w.Length("low_depth"), given)) / v
+	minutes := func(s float64) string { return w.Text(measure.FillTime, s) }
+	says := "A pump of " + w.Rate(unit.Flow(v)) + " would fill from one level to the other in " + minutes(takes)
+	switch {
+	case minutes(takes) == minutes(given):
+		return problems.Outcome{Kept: true, Says: []string{says + ", as it should."}}
+	case takes > given:
+		return problems.Outcome{Says: []string{says + "; it has " + minutes(given) + ", and the tank may run dry meanwhile."}}
+	}
+	return problems.Outcome{Says: []string{says + "; it has " + minutes(given) + ". Pump and pipe would be larger than they need be, and start more often."}}
+}
 
 var seriesLiftsSkill = problems.Skill{
 	ID: "series-lifts", Title: "Two lifts with a tank between",

@@ -59,6 +59,31 @@ var byHand = []struct {
 	{"valve-in-loop", "pump_head", func(g func(string) float64, v float64) []string {
 		return []string{pressure(g("gamma") * v), pressure(g("inlet") - g("outlet"))}
 	}},
+	{"boost", "boost", func(g func(string) float64, v float64) []string {
+		return []string{pressure(g("low_street") - g("entry_loss") + v - g("set_loss") - g("friction") - g("gamma")*g("height"))}
+	}},
+	{"pressure-switch", "cut_in", func(g func(string) float64, v float64) []string {
+		return []string{pressure(v - g("friction") - g("gamma")*g("height"))}
+	}},
+	{"house-tank", "stand", func(g func(string) float64, v float64) []string {
+		return []string{pressure(g("gamma") * (v + g("slab_up")))}
+	}},
+	{"expansion-tank", "tank", func(g func(string) float64, v float64) []string {
+		warm := (g("line")+g("air"))*v/(v-g("expansion")) - g("air")
+		if v <= g("expansion") || warm >= g("relief") {
+			return []string{pressure(g("relief")), pressure(g("cap"))}
+		}
+		return []string{pressure(warm), pressure(g("cap"))}
+	}},
+	{"rods", "rods", func(g func(string) float64, v float64) []string {
+		push := g("test") * math.Pi * g("outside") * g("outside") / 4
+		if g("test") > 400 { // kPa on mm²
+			push /= 1e6
+		}
+		push /= math.Max(v, 1)
+		place := math.Pow10(int(math.Floor(math.Log10(push))) - 2)
+		return []string{unit.Format(math.Round(push/place)*place, 3) + "\u00a0"}
+	}},
 	{"mixing-valve", "hot_flow", func(g func(string) float64, v float64) []string {
 		hot := math.Min(v, g("flow"))
 		return []string{degrees((hot*g("hot") + (g("flow")-hot)*g("cold")) / g("flow"))}
@@ -134,7 +159,7 @@ func answers(p *problems.Problem, line int) []float64 {
 // inlet.
 func outOfHand(o problems.Outcome) bool {
 	text := strings.Join(o.Says, " ")
-	for _, end := range []string{"nothing can be built", "out of all proportion", "The building ends", "left to the street", "does not lie below", "no further valve", "its inlet has", "no floors"} {
+	for _, end := range []string{"no number here", "nothing can be built", "out of all proportion", "The building ends", "left to the street", "does not lie below", "no further valve", "its inlet has", "no floors"} {
 		if strings.Contains(text, end) {
 			return true
 		}

@@ -22,6 +22,7 @@ var parallelValvesSkill = problems.Skill{
 			Name: "small_flow", Says: "flow of the small valve", Measure: &measure.FlowRate,
 			Formula: "peak / 3",
 			Why:     "Most hours need little water. A small valve holds that steadily; a large one would sit almost shut and chatter.",
+			Would:   sizeSmallValve,
 			Slips: []problems.Slip{
 				{
 					ID: "small-for-all", Formula: "peak",
@@ -41,6 +42,7 @@ var parallelValvesSkill = problems.Skill{
 			Name: "large_flow", Says: "flow of the large valve", Measure: &measure.FlowRate,
 			Formula: "peak - small_flow",
 			Why:     "The small valve stays open at the peak, so the large one only carries what is left.",
+			Would:   sizeLargeValve,
 			Slips: []problems.Slip{{
 				ID: "large-for-all", Formula: "peak",
 				Did:  "You sized the large valve for the whole of {peak}.",
@@ -94,6 +96,33 @@ var parallelValvesSkill = problems.Skill{
 }
 
 func init() { add(&parallelValvesSkill) }
+
+// sizeSmallValve sizes the small valve for a flow.
+func sizeSmallValve(w problems.World, v float64) problems.Outcome {
+	small, third := unit.Flow(v), w.Flow("peak")/3
+	lead := "Sized for " + w.Rate(small) + ", the small valve would "
+	switch {
+	case w.Rate(small) == w.Rate(third):
+		return problems.Outcome{Kept: true, Says: []string{lead + "carry the quiet hours by itself."}}
+	case small > third:
+		return problems.Outcome{Says: []string{lead + "stand nearly shut in the quiet hours: a third of the peak is " + w.Rate(third) + ", and a thin jet cuts its seat."}}
+	}
+	return problems.Outcome{Says: []string{lead + "be wide open early: a third of the peak is " + w.Rate(third) + ", and the large valve would work nearly shut for most of the day."}}
+}
+
+// sizeLargeValve sizes the large valve for a flow, beside the small one.
+func sizeLargeValve(w problems.World, v float64) problems.Outcome {
+	peak := w.Flow("peak")
+	both := peak/3 + unit.Flow(v)
+	says := "Beside the small valve's " + w.Rate(peak/3) + ", the two would carry " + w.Rate(both) + " at a peak of " + w.Rate(peak)
+	switch {
+	case w.Rate(both) == w.Rate(peak):
+		return problems.Outcome{Kept: true, Says: []string{says + "."}}
+	case both < peak:
+		return problems.Outcome{Says: []string{says + ": the top of the zone would run short."}}
+	}
+	return problems.Outcome{Says: []string{says + ": the large one would never open wide, and hunt."}}
+}
 
 // setSmallValve sets the small valve: the higher of the two settings holds the
 // zone with no flow, the lower one joins in as the outlet sinks.

@@ -39,6 +39,7 @@ var pressureSwitchSkill = problems.Skill{
 			Name: "cut_in", Says: "cut-in pressure at the switch", Measure: &measure.Pressure,
 			Formula: "column + friction + least",
 			Why:     "Just before the pump starts, the top shower must still have {least}. So the pump starts at climb, friction and residual together.",
+			Would:   cutIn,
 			Slips: []problems.Slip{
 				{
 					ID: "top-floor-pressure", Formula: "least",
@@ -64,6 +65,7 @@ var pressureSwitchSkill = problems.Skill{
 			Name: "cut_out", Says: "cut-out pressure at the switch", Measure: &measure.Pressure,
 			Formula: "cut_in + differential",
 			Why:     "The pump starts at the lower pressure and stops at the higher. Cut-in keeps the top floor, so the differential goes on top.",
+			Would:   cutOut,
 			Slips: []problems.Slip{{
 				ID: "differential-downward", Formula: "cut_in - differential",
 				Did:  "You took the differential off.",
@@ -102,6 +104,7 @@ var pressureSwitchSkill = problems.Skill{
 			Name: "verdict", Says: "the starts", Measure: &measure.Answer, Choices: []string{"are kept", "are too many"},
 			Formula: "starts > allowed_starts",
 			Why:     "Every start heats the motor. Too many are cured by a larger tank or a wider differential.",
+			Would:   startSoOften,
 			Slips: []problems.Slip{{
 				ID: "wrong-way-round", Formula: "starts < allowed_starts",
 				Did:  "You compared {starts} with {allowed_starts} the wrong way round.",
@@ -146,8 +149,7 @@ var pressureSwitchSkill = problems.Skill{
 		s.Set("allowed_starts", most)
 	},
 	Solve: func(w problems.World) float64 {
-		q := w.Flow("pump_flow")
-		if 1/solver.CycleSeconds(unit.Volume(w.SI("drawdown")), q, q/2) > w.SI("allowed_starts") {
+		if startsAtWorst(w) > w.SI("allowed_starts") {
 			return 1
 		}
 		return 0
@@ -155,3 +157,57 @@ var pressureSwitchSkill = problems.Skill{
 }
 
 func init() { add(&pressureSwitchSkill) }
+
+// startsAtWorst is how often the pump starts, in a second.
+func startsAtWorst(w problems.World) float64 {
+	q := w.Flow("pump_flow")
+	return 1 / solver.CycleSeconds(unit.Volume(w.SI("drawdown")), q, q/2)
+}
+
+// cutIn sets the pressure at which the pump starts.
+func cutIn(w problems.World, v float64) problems.Outcome {
+	b, at := topFedAt(w, unit.Pressure(v))
+	if b.Booster.Boost <= 0 {
+		b = nil // the street alone brings more
+	}
+	top, least := w.Building.Top(), w.Pressure("least")
+	says, kept := w.Left("the shower on "+w.Level(top), "just before the pump starts", at, least)
+	o := problems.Outcome{Kept: kept, Building: b, Marks: []problems.Mark{w.Mark(top, problems.AtHighest, at, kept)}}
+	o.Says = []string{"Set to cut in at " + w.Press(unit.Pressure(v)) + ", " + says + "."}
+	if w.Spare(at, least) {
+		o.Kept = false
+		o.Says = append(o.Says, "That is "+w.Press(at-least)+" more than is asked, and the whole building stands under it.")
+	}
+	return o
+}
+
+// cutOut sets the pressure at which the pump stops.
+func cutOut(w problems.World, v float64) problems.Outcome {
+	in := w.Gamma().OfColumn(w.Length("height")) + w.Pressure("friction") + w.Pressure("least")
+	out, wanted := unit.Pressure(v), w.Pressure("differential")
+	lead := "Set to cut out at " + w.Press(out) + ", "
+	switch {
+	case w.Press(out-in) == w.Press(wanted):
+		return problems.Outcome{Kept: true, Says: []string{lead + "the pump would stop " + w.Press(wanted) + " above the cut-in, as wide as the differential is told."}}
+	case out <= in:
+		return problems.Outcome{Says: []string{lead + "the pump would have to stop below the " + w.Press(in) + " at which it starts: the top shower would never get its " + w.Press(w.Pressure("least")) + "."}}
+	}
+	return problems.Outcome{Says: []string{lead + "the pump would stop " + w.Press(out-in) + " above the cut-in; the differential is " + w.Press(wanted) + ", and the drawdown of the tank goes with it."}}
+}
+
+// startSoOften leaves the tank as it is (0) or buys a larger one (1).
+func startSoOften(w problems.World, v float64) problems.Outcome {
+	starts, most := startsAtWorst(w), w.SI("allowed_starts")
+	o := problems.Outcome{Kept: starts > most == (v == 1)}
+	says := "At half flow the pump would start " + w.Text(measure.Starts, starts) + "; the motor bears " + w.Text(measure.Starts, most)
+	switch {
+	case o.Kept:
+		says += "."
+	case v == 0:
+		says += ". Left so, its winding would burn out before its time."
+	default:
+		says += ". A larger tank would be bought for nothing."
+	}
+	o.Says = []string{says}
+	return o
+}

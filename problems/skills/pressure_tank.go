@@ -82,6 +82,7 @@ var pressureTankSkill = problems.Skill{
 			Name: "charge_abs", Says: "absolute pre-charge", Measure: &measure.AbsPressure,
 			Formula: "low_abs - charge_gap",
 			Why:     "The pre-charge is a little below the cut-in, so that the tank never runs quite empty before the pump starts.",
+			Would:   chargeTank,
 			Slips: []problems.Slip{{
 				ID: "gap-added", Formula: "low_abs + charge_gap",
 				Did:  "You put the {charge_gap} on top.",
@@ -115,6 +116,7 @@ var pressureTankSkill = problems.Skill{
 			Name: "drawdown", Says: "water that the tank gives", Measure: &measure.Tank,
 			Formula: "gas_low - gas_high",
 			Why:     "From cut-out to cut-in the gas grows, and pushes out as much water.",
+			Would:   countOnTank,
 			Slips: []problems.Slip{
 				{
 					ID: "all-the-water", Formula: "tank_volume - gas_high",
@@ -160,16 +162,53 @@ var pressureTankSkill = problems.Skill{
 		s.Set("site_air", at.atmosphere)
 	},
 	Solve: func(w problems.World) float64 {
-		up := w.Building.Levels[w.Focus].Elevation
-		here := func(name string) unit.Pressure {
-			return solver.AbsolutePressure(solver.FloorPressure(w.Pressure(name), w.Gamma(), up), w.Pressure("site_air"))
-		}
-		tank := solver.AirTank{
-			Volume: unit.Volume(w.SI("tank_volume")), CutIn: here("cut_in"), CutOut: here("cut_out"),
-			Precharge: here("cut_in") - w.Pressure("charge_gap"),
-		}
-		return float64(tank.Drawdown())
+		return float64(airTank(w).Drawdown())
 	},
 }
 
 func init() { add(&pressureTankSkill) }
+
+// airTank is the pressure tank as it is to be charged.
+func airTank(w problems.World) solver.AirTank {
+	up := w.Building.Levels[w.Focus].Elevation
+	here := func(name string) unit.Pressure {
+		return solver.AbsolutePressure(solver.FloorPressure(w.Pressure(name), w.Gamma(), up), w.Pressure("site_air"))
+	}
+	return solver.AirTank{
+		Volume: unit.Volume(w.SI("tank_volume")), CutIn: here("cut_in"), CutOut: here("cut_out"),
+		Precharge: here("cut_in") - w.Pressure("charge_gap"),
+	}
+}
+
+// chargeTank charges the tank to an absolute pressure.
+func chargeTank(w problems.World, v float64) problems.Outcome {
+	tank := airTank(w)
+	right, gives := tank.Precharge, tank.Drawdown()
+	tank.Precharge = unit.Pressure(v)
+	gauge := tank.Precharge - w.Pressure("site_air")
+	water := func(v unit.Volume) string { return w.Text(measure.Tank, float64(v)) }
+	lead := "Charged to " + w.Press(gauge) + " on a gauge, the tank "
+	switch {
+	case gauge <= 0:
+		return problems.Outcome{Says: []string{"A pre-charge of " + w.Text(measure.AbsPressure, v) + " lies below the atmosphere: the tank would have to be pumped empty of air, and would fill up with water."}}
+	case w.Press(tank.Precharge) == w.Press(right):
+		return problems.Outcome{Kept: true, Says: []string{lead + "would give " + water(gives) + " from cut-out to cut-in, and keep a little water."}}
+	case tank.Precharge > tank.CutIn:
+		return problems.Outcome{Says: []string{lead + "would be empty of water before the pump starts: it cuts in at " + w.Press(tank.CutIn-w.Pressure("site_air")) + " there, and the pressure falls with a jerk."}}
+	}
+	return problems.Outcome{Says: []string{lead + "would give " + water(tank.Drawdown()) + " from cut-out to cut-in; charged rightly it gives " + water(gives) + "."}}
+}
+
+// countOnTank lets the pump be chosen for a drawdown.
+func countOnTank(w problems.World, v float64) problems.Outcome {
+	gives := float64(airTank(w).Drawdown())
+	water := func(v float64) string { return w.Text(measure.Tank, v) }
+	says := "The tank would give " + water(gives) + " from cut-out to cut-in"
+	switch {
+	case water(v) == water(gives):
+		return problems.Outcome{Kept: true, Says: []string{says + ", as reckoned."}}
+	case v > gives:
+		return problems.Outcome{Says: []string{says + ", not " + water(v) + ": the pump would start " + unit.Format(v/gives, 2) + " times as often as reckoned."}}
+	}
+	return problems.Outcome{Says: []string{says + ", not only " + water(v) + ": with the starts reckoned by that, too large a tank would be bought."}}
+}

@@ -13,7 +13,8 @@ import (
 var motorRule = problems.Rule{
 	Name: "motor", Says: "next standard motor", Measure: &measure.Motor, Whole: true,
 	Formula: "next_motor_hp(shaft)", Metric: "next_motor_hp(shaft x power_factor)",
-	Why: "Motors come in steps. The one that is bought gives at least the shaft's power.",
+	Why:   "Motors come in steps. The one that is bought gives at least the shaft's power.",
+	Would: fitMotor,
 	Slips: []problems.Slip{
 		{
 			ID: "rounded-down", Only: problems.OnlyUS, Formula: "lower_motor_hp(shaft)",
@@ -147,17 +148,40 @@ var pumpPowerSkill = problems.Skill{
 		s.Set("pump_eff", f.eff)
 	},
 	Solve: func(w problems.World) float64 {
-		h := w.Gamma().HeightOf(w.Building.Booster.Boost)
-		shaft := solver.ShaftPower(w.Flow("flow"), h, w.SI("power_base"), w.SI("pump_eff"))
-		if w.House.System != unit.US { // kilowatts become horsepower by the school's factor
-			shaft *= unit.Power(w.SI("power_factor"))
-		}
-		m, _ := solver.NextMotor(shaft)
+		m, _ := solver.NextMotor(shaftPower(w))
 		return float64(m)
 	},
 }
 
 func init() { add(&pumpPowerSkill) }
+
+// shaftPower is the power at the pump's shaft, as a motor's is told.
+func shaftPower(w problems.World) unit.Power {
+	h := w.Gamma().HeightOf(w.Building.Booster.Boost)
+	shaft := solver.ShaftPower(w.Flow("flow"), h, w.SI("power_base"), w.SI("pump_eff"))
+	if w.House.System != unit.US { // kilowatts become horsepower by the school's factor
+		shaft *= unit.Power(w.SI("power_factor"))
+	}
+	return shaft
+}
+
+// fitMotor puts a motor of so much power on the pump.
+func fitMotor(w problems.World, v float64) problems.Outcome {
+	motor, shaft := unit.Power(v), shaftPower(w)
+	hp := func(p unit.Power) string { return w.Text(measure.Motor, float64(p)) }
+	enough, _ := solver.NextMotor(shaft)
+	size, listed := solver.NextMotor(motor)
+	lead := "At design flow the shaft would ask " + hp(shaft) + " of a motor of " + hp(motor)
+	switch {
+	case hp(motor) == hp(enough):
+		return problems.Outcome{Kept: true, Says: []string{lead + ": it carries that, and the size below would not."}}
+	case motor < shaft:
+		return problems.Outcome{Says: []string{lead + ": it would run hot, and its overload would trip at the busy hour."}}
+	case !listed || hp(size) != hp(motor):
+		return problems.Outcome{Says: []string{lead + ". That is no standard size: " + hp(enough) + " is the first that carries it."}}
+	}
+	return problems.Outcome{Says: []string{lead + ". It carries that, but " + hp(enough) + " would as well: a larger motor and its wiring are paid for nothing."}}
+}
 
 // motorClear reports that honest rounding, by either road, does not change the
 // motor.

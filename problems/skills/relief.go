@@ -66,7 +66,8 @@ var reliefRatingSkill = problems.Skill{
 		{
 			Name: "suits", Says: "does the valve suit?", Measure: &measure.Answer,
 			Formula: "passes and below_tank and (spare >= room)", Choices: []string{"no", "yes"},
-			Why: "All three must hold. One no is a no.",
+			Why:   "All three must hold. One no is a no.",
+			Would: fitRelief,
 			Slips: []problems.Slip{{
 				ID: "one-test-missed", Formula: "1 + 0 / (passes + below_tank + (spare >= room) < 3)",
 				Did:  "You let the valve pass, though one of the three tests fails.",
@@ -88,8 +89,7 @@ var reliefRatingSkill = problems.Skill{
 	},
 	Draw: drawRelief,
 	Solve: func(w problems.World) float64 {
-		ok := solver.ReliefSuits(unit.Power(w.SI("rating")), unit.Power(w.SI("input")), w.Pressure("setting"), w.Pressure("tank_rating"), w.Pressure("working"), w.Pressure("room"))
-		if ok {
+		if reliefSuits(w) {
 			return 1
 		}
 		return 0
@@ -97,6 +97,39 @@ var reliefRatingSkill = problems.Skill{
 }
 
 func init() { add(&reliefRatingSkill) }
+
+func reliefSuits(w problems.World) bool {
+	return solver.ReliefSuits(unit.Power(w.SI("rating")), unit.Power(w.SI("input")), w.Pressure("setting"), w.Pressure("tank_rating"), w.Pressure("working"), w.Pressure("room"))
+}
+
+// fitRelief leaves the relief valve in its box (0) or fits it (1).
+func fitRelief(w problems.World, v float64) problems.Outcome {
+	suits := reliefSuits(w)
+	o := problems.Outcome{Kept: suits == (v == 1)}
+	heat := func(name string) string { return w.Text(measure.HeatRate, w.SI(name)) }
+	setting, tank, working := w.Pressure("setting"), w.Pressure("tank_rating"), w.Pressure("working")
+	switch {
+	case suits && v == 1:
+		o.Says = []string{"Fitted, it would open at " + w.Press(setting) + ", pass all of the " + heat("input") + ", and stay shut at " + w.Press(working) + "."}
+		return o
+	case suits:
+		o.Says = []string{"Nothing speaks against this valve: another would pass the heat, guard the tank and stay shut no better."}
+		return o
+	case v == 0:
+		o.Says = []string{"So it is not fitted, and the heater is not fired before a valve that suits is there."}
+		return o
+	}
+	if w.SI("rating") < w.SI("input") {
+		o.Says = append(o.Says, "Fitted, it would pass "+heat("rating")+" of the "+heat("input")+" that a burner with a stuck control makes: the pressure would go on rising with the valve wide open.")
+	}
+	if setting > tank {
+		o.Says = append(o.Says, "It would stay shut up to "+w.Press(setting)+", and the tank is made for "+w.Press(tank)+": the tank would go first.")
+	}
+	if setting-working < w.Pressure("room") {
+		o.Says = append(o.Says, "Only "+w.Press(setting-working)+" would lie between working pressure and setting, where "+w.Press(w.Pressure("room"))+" is kept: it would weep until lime closes it.")
+	}
+	return o
+}
 
 // drawRelief draws a valve that suits, that passes the output only, that is
 // set above the tank, or that leaves too little room.

@@ -44,6 +44,7 @@ var rodsSkill = problems.Skill{
 		{
 			Name: "rods", Says: "rods in pairs", Measure: &measure.Count, Whole: true,
 			Formula: "2 x roundup(needed / 2)",
+			Would:   holdByRods,
 			Why:     "Rods are set left and right of the pipe. An odd one pulls the joint crooked, so the number goes up to the next even one.",
 			Slips: []problems.Slip{
 				{
@@ -75,6 +76,30 @@ var rodsSkill = problems.Skill{
 }
 
 func init() { add(&rodsSkill) }
+
+// holdByRods holds the closed valve in the test by so many rods.
+func holdByRods(w problems.World, v float64) problems.Outcome {
+	push, load := solver.EndThrust(w.Pressure("test"), w.Length("outside")), w.SI("rod_load")
+	right := solver.PairedRods(push, load)
+	force := func(v float64) string { return w.Text(measure.Force, v) }
+	if v == 0 {
+		return problems.Outcome{Says: []string{"With no rods at all, " + force(push) + " would push the valve off the pipe in the test."}}
+	}
+	each := "each"
+	if v == 1 {
+		each = "it"
+	}
+	says := "With " + counted(int(v), "rod") + ", " + each + " would carry " + force(push/v) + " in the test; one may carry " + force(load)
+	switch {
+	case int(v) == right:
+		return problems.Outcome{Kept: true, Says: []string{says + "."}}
+	case push/v > load:
+		return problems.Outcome{Says: []string{says + ". The rods would stretch, and the joint would open."}}
+	case int(v)%2 == 1:
+		return problems.Outcome{Says: []string{says + ". But with one rod more on one side, the joint is pulled crooked."}}
+	}
+	return problems.Outcome{Says: []string{says + ". It would hold, and " + counted(right, "rod") + " as well."}}
+}
 
 // drawRods draws a valve whose rods are clear of a whole number; three times
 // in four an odd number would carry the load.

@@ -78,6 +78,7 @@ var storageForPeakSkill = problems.Skill{
 			Name: "tank", Says: "size of the tank", Measure: &measure.Tank,
 			Formula: "from_store / usable",
 			Why:     "Cold water follows the draw into the tank and cools the last of it. Only the usable share counts.",
+			Would:   storeForPeak,
 			Slips: []problems.Slip{
 				{
 					ID: "whole-tank-usable", Formula: "from_store",
@@ -112,6 +113,24 @@ var storageForPeakSkill = problems.Skill{
 }
 
 func init() { add(&storageForPeakSkill) }
+
+// storeForPeak goes through the peak with a tank of that volume.
+func storeForPeak(w problems.World, v float64) problems.Outcome {
+	h, peak := w.Building.Heater, w.SI("peak")
+	asked := w.SI("draw") * solver.HotShare(w.Temperature("mixed"), h.Cold, h.Hot) // of hot water
+	gives := v * w.SI("usable")
+	short := asked - w.SI("recovery")*peak - gives
+	water := func(v float64) string { return w.Text(measure.Tank, v) }
+	lead := "From a tank of " + water(v) + " come " + water(gives) + " hot enough: "
+	switch least := asked / 200; {
+	case short > least:
+		lasts := w.Text(measure.TimeHours, gives/(asked/peak-w.SI("recovery")))
+		return problems.Outcome{Says: []string{lead + water(short) + " would be missing. The showers would run cold " + lasts + " into the peak of " + w.Text(measure.TimeHours, peak) + "."}}
+	case short < -least:
+		return problems.Outcome{Says: []string{lead + water(-short) + " would be left at the end of the peak, kept warm day and night for nothing."}}
+	}
+	return problems.Outcome{Kept: true, Says: []string{lead + "they last to the end of the peak."}}
+}
 
 // drawStorage draws a peak of which the heater makes a third to two thirds.
 func drawStorage(s *building.Sheet) {

@@ -213,14 +213,14 @@ func zoneOf(w problems.World, floors int, fallOff, friction unit.Pressure) probl
 	at := top(floors)
 	says, kept := w.Left("its top shower", "", at, least)
 	o := problems.Outcome{Kept: kept, Building: builtZone(w, floors, fallOff, friction)}
-	o.Says = []string{"In a zone of " + floorsText(floors) + " with " + w.Press(most) + " at its lowest outlet, " + says + "."}
+	o.Says = []string{"In a zone of " + counted(floors, "floor") + " with " + w.Press(most) + " at its lowest outlet, " + says + "."}
 	more := 0
 	for w.Enough(top(floors+more+1), least) {
 		more++
 	}
 	if more > 0 {
 		o.Kept = false
-		o.Says = append(o.Says, "It would bear "+floorsText(more)+" more. Zones that are too short ask for more valve stations.")
+		o.Says = append(o.Says, "It would bear "+counted(more, "floor")+" more. Zones that are too short ask for more valve stations.")
 	}
 	if o.Building != nil {
 		first := b.Storey(2)
@@ -253,10 +253,10 @@ func builtZone(w problems.World, floors int, fallOff, friction unit.Pressure) *s
 	return b
 }
 
-// floorsText is a number of floors in words.
-func floorsText(n int) string {
+// counted is a number of things in words: "1 floor", "3 floors".
+func counted(n int, thing string) string {
 	if n == 1 {
-		return "1 floor"
+		return "1 " + thing
 	}
-	return strconv.Itoa(n) + " floors"
+	return strconv.Itoa(n) + " " + thing + "s"
 }

@@ -245,13 +245,13 @@ func beginTopZone(w problems.World, v float64) problems.Outcome {
 	}
 	top, under := storeys-begins+1, begins-fed-1
 	o := problems.Outcome{Kept: true, Building: brokenAt(w, fed, begins)}
-	says := "From level " + strconv.Itoa(begins) + " up the top zone would hold " + floorsText(top)
+	says := "From level " + strconv.Itoa(begins) + " up the top zone would hold " + counted(top, "floor")
 	if o.Kept = top <= per; o.Kept {
 		o.Says = []string{says + ", and it may hold " + strconv.Itoa(per) + "."}
 	} else {
 		o.Says = []string{says + ", where no more than " + strconv.Itoa(per) + " are allowed: its lowest outlets would be over the limit."}
 	}
-	says = "Between it and the street's " + strconv.Itoa(fed) + " lie " + floorsText(under)
+	says = "Between it and the street's " + strconv.Itoa(fed) + " lie " + counted(under, "floor")
 	switch full, rest := under/per, under%per; {
 	case under == 0:
 		o.Says = append(o.Says, "It would lie right on the street's "+strconv.Itoa(fed)+".")
@@ -262,7 +262,7 @@ func beginTopZone(w problems.World, v float64) problems.Outcome {
 		o.Says = append(o.Says, says+", which do not fill a zone of "+strconv.Itoa(per)+".")
 	default:
 		o.Kept = false
-		o.Says = append(o.Says, says+", which is "+zonesText(full)+" of "+strconv.Itoa(per)+" and "+floorsText(rest)+" over.")
+		o.Says = append(o.Says, says+", which is "+zonesText(full)+" of "+strconv.Itoa(per)+" and "+counted(rest, "floor")+" over.")
 	}
 	return o
 }
