@@ -95,3 +95,11 @@ var Roughnesses = []Roughness{
 	{"galvanized steel", 5e-4 * unit.Foot},
 	{"cast iron", 8.5e-4 * unit.Foot},
 }
+
+// FittingsHead is the head that fittings lose, from the sum of their loss
+// factors: so many times the velocity head.
+//
+//	h = K v2 / (2 g)
+func FittingsHead(factor float64, v unit.Velocity) unit.Length {
+	return unit.Length(factor * float64(v) * math.Abs(float64(v)) / (2 * StandardGravity))
+}
