@@ -27,14 +27,7 @@ var commands = []command{
 	{"size", "print the bytes of files, plain and compressed: FILE ...", serve.SizeCommand},
 	{"skills", "list the skills: -json", func(args []string) error { return desk.Skills(args, os.Stdout) }},
 	{"problem", "print one problem with its working: -skill, -seed, -units, -code, -given, -json", func(args []string) error { return desk.Problem(args, os.Stdout) }},
-	{"mark", "mark working: requests in JSON, one a line, from standard input", mark},
-}
-
-func mark(args []string) error {
-	if len(args) > 0 {
-		return fmt.Errorf("mark was given %q, expected no arguments and one JSON request a line on standard input", args[0])
-	}
-	return desk.Mark(os.Stdin, os.Stdout, os.Stderr)
+	{"mark", "mark working: requests in JSON, one a line, from standard input: -json, -alone", func(args []string) error { return desk.Mark(args, os.Stdin, os.Stdout, os.Stderr) }},
 }
 
 func main() {

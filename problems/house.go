@@ -13,6 +13,28 @@ type House struct {
 	Imperial  bool        `json:"imperial,omitempty"` // a bare "gal" means the imperial gallon
 	TopMin    float64     `json:"topMin,omitempty"`   // pressure kept at the top, in psi or kPa of the system; 0: the profile's
 	Constants []Pick      `json:"constants,omitempty"`
+	Alone     Alone       `json:"alone,omitempty"`
+}
+
+// Alone is what an answer earns that stands alone, with no working beside it.
+type Alone string
+
+// Rules for an answer that stands alone.
+const (
+	AloneValues Alone = ""     // the marks for values, not those for methods
+	AloneAll    Alone = "all"  // what it would earn with its working
+	AloneNone   Alone = "none" // nothing
+)
+
+// AloneByWord is the rule of a word: "values", "all" or "none".
+func AloneByWord(word string) (a Alone, ok bool) {
+	switch a = Alone(word); a {
+	case "values":
+		return AloneValues, true
+	case AloneValues, AloneAll, AloneNone:
+		return a, true
+	}
+	return AloneValues, false
 }
 
 // Pick is a school's own rounding of a constant: {"gamma", "0.434"}.
@@ -34,6 +56,7 @@ func (h House) normal() House {
 	if _, ok := solver.ProfileByID(h.Code); !ok {
 		h.Code = Defaults.Code
 	}
+	h.Alone, _ = AloneByWord(string(h.Alone))
 	return h
 }
 

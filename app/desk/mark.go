@@ -29,6 +29,7 @@ type MarkJSON struct {
 	Marks int        `json:"marks"`
 	Of    int        `json:"of"`
 	Slips []string   `json:"slips"`
+	Note  string     `json:"note,omitempty"` // on the marks
 }
 
 // LineJSON is the finding on one line of working.
@@ -49,7 +50,21 @@ var errBad = errors.New("some lines of the input were not marked")
 // Mark reads JSON lines and writes for each what was found. A bad line gets
 // one sentence on errs with its number, the rest are still marked, and the
 // error says that there were such lines.
-func Mark(in io.Reader, out, errs io.Writer) error {
+func Mark(args []string, in io.Reader, out, errs io.Writer) error {
+	fs := flags("mark")
+	fs.Bool("json", true, "write JSON, which is all there is")
+	word := fs.String("alone", "values", "what an answer earns that stands alone: values, all or none")
+	if err := fs.Parse(args); err != nil {
+		return err
+	}
+	alone, ok := problems.AloneByWord(*word)
+	if !ok || fs.NArg() > 0 {
+		return fmt.Errorf("mark was given %q, expected -alone values, all or none, and one JSON request a line on standard input", args)
+	}
+	return markAll(alone, in, out, errs)
+}
+
+func markAll(alone problems.Alone, in io.Reader, out, errs io.Writer) error {
 	r := bufio.NewReaderSize(in, 64<<10)
 	w := bufio.NewWriter(out)
 	defer w.Flush()
@@ -64,7 +79,7 @@ func Mark(in io.Reader, out, errs io.Writer) error {
 		if len(bytes.TrimSpace(line)) == 0 && !tooLong {
 			continue
 		}
-		result, fault := markOne(line, tooLong)
+		result, fault := markOne(line, tooLong, alone)
 		if fault != nil {
 			bad = true
 			fmt.Fprintf(errs, "line %d: %s\n", number, fault)
@@ -97,7 +112,7 @@ func readRequest(r *bufio.Reader) (line []byte, tooLong bool, err error) {
 	}
 }
 
-func markOne(line []byte, tooLong bool) (*MarkJSON, error) {
+func markOne(line []byte, tooLong bool, alone problems.Alone) (*MarkJSON, error) {
 	if tooLong {
 		return nil, fmt.Errorf("the line is longer than 1 MiB, expected one request in JSON")
 	}
@@ -119,11 +134,12 @@ func markOne(line []byte, tooLong bool) (*MarkJSON, error) {
 	if err != nil {
 		return nil, err
 	}
+	p.House.Alone = alone
 	return toJSON(marking.Lines(p, q.Lines)), nil
 }
 
 func toJSON(r marking.Result) *MarkJSON {
-	v := &MarkJSON{Lines: []LineJSON{}, Marks: r.Marks, Of: r.Of, Slips: r.Slips}
+	v := &MarkJSON{Lines: []LineJSON{}, Marks: r.Marks, Of: r.Of, Slips: r.Slips, Note: r.Note}
 	if v.Slips == nil {
 		v.Slips = []string{}
 	}

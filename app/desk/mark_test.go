@@ -14,7 +14,7 @@ const good = `{"skill":"floor-pressure","givens":{"street":"62 psi","floor_heigh
 
 func TestMarkWritesOneResultALine(t *testing.T) {
 	var out, errs bytes.Buffer
-	require.NoError(t, Mark(strings.NewReader(good+"\n\n"+good), &out, &errs))
+	require.NoError(t, Mark(nil, strings.NewReader(good+"\n\n"+good), &out, &errs))
 	assert.Empty(t, errs.String())
 	results := strings.Split(strings.TrimSpace(out.String()), "\n")
 	require.Len(t, results, 2)
@@ -24,6 +24,21 @@ func TestMarkWritesOneResultALine(t *testing.T) {
 	assert.Equal(t, 4, r.Marks)
 	assert.Equal(t, 6, r.Of)
 	assert.Equal(t, "pressure", r.Lines[2].Step)
+}
+
+func TestMarkKnowsTheRuleForAnAnswerAlone(t *testing.T) {
+	in := `{"skill":"floor-pressure","givens":{"street":"62 psi","floor_height":"89.5 ft","outlet":"6.5 ft"},"lines":["20.4 psi"]}`
+	for word, marks := range map[string]int{"values": 3, "all": 6, "none": 0} {
+		var out, errs bytes.Buffer
+		require.NoError(t, Mark([]string{"-json", "-alone", word}, strings.NewReader(in), &out, &errs))
+		var r MarkJSON
+		require.NoError(t, json.Unmarshal(out.Bytes(), &r))
+		assert.Equal(t, marks, r.Marks, word)
+		assert.Equal(t, word == "all", r.Note == "", r.Note)
+	}
+	for _, args := range [][]string{{"-alone", "some"}, {"-json", "file"}, {"-x"}} {
+		assert.Error(t, Mark(args, strings.NewReader(in), &bytes.Buffer{}, &bytes.Buffer{}), "%q", args)
+	}
 }
 
 func TestBadInputGetsOneSentenceAndTheRestIsMarked(t *testing.T) {
@@ -36,7 +51,7 @@ func TestBadInputGetsOneSentenceAndTheRestIsMarked(t *testing.T) {
 	}
 	for _, b := range bad {
 		var out, errs bytes.Buffer
-		err := Mark(strings.NewReader(good+"\n"+b+"\n"+good+"\n"), &out, &errs)
+		err := Mark(nil, strings.NewReader(good+"\n"+b+"\n"+good+"\n"), &out, &errs)
 		require.Error(t, err)
 		sentences := strings.Split(strings.TrimSpace(errs.String()), "\n")
 		require.Len(t, sentences, 1, "%.80s", b)
@@ -85,7 +100,7 @@ func FuzzMark(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, in string) {
 		var out, errs bytes.Buffer
-		err := Mark(strings.NewReader(in), &out, &errs)
+		err := Mark(nil, strings.NewReader(in), &out, &errs)
 		if (err != nil) != (errs.Len() > 0) {
 			t.Fatalf("error %v with sentences %q", err, errs.String())
 		}
@@ -102,7 +117,7 @@ func FuzzLines(f *testing.F) {
 		require.NoError(t, err)
 		var out, errs bytes.Buffer
 		if len(b) < maxRequest {
-			require.NoError(t, Mark(bytes.NewReader(b), &out, &errs))
+			require.NoError(t, Mark(nil, bytes.NewReader(b), &out, &errs))
 		}
 	})
 }

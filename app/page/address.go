@@ -51,6 +51,9 @@ func (a address) query() string {
 	if a.house.TopMin > 0 {
 		q.Set("top", strconv.FormatFloat(a.house.TopMin, 'g', -1, 64))
 	}
+	if a.house.Alone != problems.AloneValues {
+		q.Set("alone", string(a.house.Alone))
+	}
 	for _, c := range a.house.Constants {
 		q.Set(c.Name, c.Text)
 	}
@@ -89,7 +92,7 @@ func readHouse(q url.Values, own problems.House) problems.House {
 	if q.Get("units") == "" {
 		return sound(own)
 	}
-	h := problems.House{System: unit.System(q.Get("units")), Code: q.Get("code"), Imperial: q.Get("gal") == "imperial"}
+	h := problems.House{System: unit.System(q.Get("units")), Code: q.Get("code"), Imperial: q.Get("gal") == "imperial", Alone: problems.Alone(q.Get("alone"))}
 	h.TopMin, _ = strconv.ParseFloat(q.Get("top"), 64)
 	for _, c := range solver.Constants {
 		if text := q.Get(c.Name); text != "" {

@@ -16,7 +16,7 @@ func TestALinkComesBackWhole(t *testing.T) {
 	skill := skills.All()[0]
 	for _, h := range []problems.House{
 		problems.Defaults,
-		{System: unit.Metric, Code: "npc", TopMin: 210.5},
+		{System: unit.Metric, Code: "npc", TopMin: 210.5, Alone: problems.AloneNone},
 		{System: unit.Mixed, Code: "upc", Imperial: true, Constants: []problems.Pick{{Name: "gamma", Text: "9.8"}, {Name: "watt_per_hp", Text: "745.7"}}},
 	} {
 		a := address{skill: skill, seed: 1<<64 - 1, house: h, mix: []int{1, 4}}

@@ -62,6 +62,7 @@ func (r *rules) Render() app.UI {
 		r.profiles(),
 		r.topMin(),
 		r.constants(),
+		r.alone(),
 		r.looks(),
 		app.P().Class("unseen").Attr("role", "status").Text(r.said),
 	)
@@ -150,6 +151,15 @@ func (r *rules) constants() app.UI {
 	return app.Details().Class("constants").Body(rows...)
 }
 
+// alone is what an answer earns that has no working beside it.
+func (r *rules) alone() app.UI {
+	return group("alone", "An answer without its working earns", string(r.house.Alone), []option{
+		{string(problems.AloneValues), "The marks for values", "those for methods are for what is shown"},
+		{string(problems.AloneAll), "All marks", ""},
+		{string(problems.AloneNone), "No marks", ""},
+	}, r.onAlone)
+}
+
 func (r *rules) looks() app.UI {
 	return app.Div().Body(
 		group("theme", "Light or dark", r.look.Theme, []option{
@@ -191,6 +201,12 @@ func (r *rules) onGallons(ctx app.Context, e app.Event) {
 func (r *rules) onCode(ctx app.Context, e app.Event) {
 	h := r.house
 	h.Code = chosen(ctx)
+	r.set(ctx, sound(h))
+}
+
+func (r *rules) onAlone(ctx app.Context, e app.Event) {
+	h := r.house
+	h.Alone = problems.Alone(chosen(ctx))
 	r.set(ctx, sound(h))
 }
 

@@ -29,6 +29,7 @@ func sound(h problems.House) problems.House {
 	if !(h.TopMin > 0 && h.TopMin <= topMost(h.System)) {
 		h.TopMin = 0
 	}
+	h.Alone, _ = problems.AloneByWord(string(h.Alone))
 	h.Constants = slices.DeleteFunc(slices.Clone(h.Constants), func(p problems.Pick) bool {
 		c, ok := solver.ConstantByName(p.Name)
 		return !ok || !slices.Contains(roundings(c, h.System)[1:], p.Text)
@@ -120,6 +121,12 @@ func houseWords(h problems.House) string {
 	for _, c := range h.Constants {
 		words += ", " + c.Text + " taught"
 	}
+	switch h.Alone {
+	case problems.AloneAll:
+		words += ", an answer alone earns all marks"
+	case problems.AloneNone:
+		words += ", an answer alone earns no marks"
+	}
 	return words
 }
 
@@ -135,6 +142,6 @@ func systemName(s unit.System) string {
 
 // sameHouse reports whether two houses draw and mark alike.
 func sameHouse(a, b problems.House) bool {
-	return a.System == b.System && a.Code == b.Code && a.Imperial == b.Imperial && a.TopMin == b.TopMin &&
+	return a.System == b.System && a.Code == b.Code && a.Imperial == b.Imperial && a.TopMin == b.TopMin && a.Alone == b.Alone &&
 		slices.Equal(a.Constants, b.Constants)
 }

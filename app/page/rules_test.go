@@ -39,6 +39,8 @@ func TestPressureAtTheTop(t *testing.T) {
 }
 
 func TestHouseWords(t *testing.T) {
-	h := problems.House{System: unit.Metric, Code: "npc", Imperial: true, TopMin: 200, Constants: []problems.Pick{{Name: "gamma", Text: "9.8"}}}
-	assert.Equal(t, "metric units, National Plumbing Code of Canada, imperial gallons, 200 kPa at the top, 9.8 taught", houseWords(h))
+	h := problems.House{System: unit.Metric, Code: "npc", Imperial: true, TopMin: 200, Constants: []problems.Pick{{Name: "gamma", Text: "9.8"}}, Alone: problems.AloneNone}
+	assert.Equal(t, "metric units, National Plumbing Code of Canada, imperial gallons, 200 kPa at the top, 9.8 taught, an answer alone earns no marks", houseWords(h))
+	h.Alone = "some"
+	assert.Equal(t, problems.AloneValues, sound(h).Alone)
 }

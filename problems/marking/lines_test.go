@@ -86,6 +86,35 @@ func TestWorkingAsPeopleWriteIt(t *testing.T) {
 	}
 }
 
+// What an answer earns that stands alone is a rule of the school; the words
+// say what its working would have earned.
+func TestAnAnswerAloneEarnsWhatTheHouseSays(t *testing.T) {
+	for _, c := range []struct {
+		alone problems.Alone
+		lines string
+		marks int
+		note  string
+	}{
+		{problems.AloneValues, "20.4 psi", 3, "earned 3 more"},
+		{problems.AloneAll, "20.4 psi", 6, ""},
+		{problems.AloneNone, "20.4 psi", 0, "earned 6."},
+		{problems.AloneValues, "103.6 psi", 2, "earned 2 more"},
+		{problems.AloneAll, "103.6 psi", 4, ""},
+		{problems.AloneNone, "103.6 psi", 0, "earned 4."},
+		{problems.AloneNone, "55.5 psi", 0, ""},
+		{problems.AloneNone, "62 - 0.433 x 96 = 20.4 psi", 6, ""},
+		{problems.AloneNone, "41.6 psi\n20.4 psi", 6, ""},
+	} {
+		r := marking.Lines(shower(t, problems.House{System: unit.US, Alone: c.alone}), strings.Split(c.lines, "\n"))
+		assert.Equal(t, c.marks, r.Marks, "%q, %s", c.alone, c.lines)
+		if c.note == "" {
+			assert.Empty(t, r.Note, "%q, %s", c.alone, c.lines)
+		} else {
+			assert.Contains(t, r.Note, c.note, "%q, %s", c.alone, c.lines)
+		}
+	}
+}
+
 func TestHowALineWasReadIsTold(t *testing.T) {
 	for _, c := range []struct{ line, step, reads string }{
 		{"0.433x96=41.6psi", "pressure lost going up", "0.433 × 96 = 41.6 psi"},

@@ -3,26 +3,29 @@ package marking
 import (
 	"slices"
 	"strconv"
+
+	"riserwork/problems"
 )
 
 // Marks of a problem: each step has one for the method and one for the value.
 // A carried error loses once. Faults of unit and rounding lose one mark a
 // problem, however often. Steps done in the head count where what follows
-// from them is right; an answer that stands all alone earns the marks for
-// values only.
+// from them is right; what an answer earns that stands all alone is a rule of
+// the house.
 const marksPerStep = 2
 
 // result adds up the marks and finds the earliest fault.
 func (m *sheet) result(byStep, byLine []Finding) Result {
 	r := Result{Lines: byLine, Of: marksPerStep * len(m.p.Steps), First: -1, Problem: m.p}
 	alone := m.alone(byStep) && !showsWorking(byStep)
+	rule := m.p.House.Alone
 	small, unshown := false, 0
 	for i := range m.p.Steps {
 		method, value := m.earned(i, byStep)
-		if method && !alone {
-			r.Marks++
-		} else if method {
+		if method && alone && rule == problems.AloneValues {
 			unshown++
+		} else if method {
+			r.Marks++
 		}
 		if value {
 			r.Marks++
@@ -35,8 +38,12 @@ func (m *sheet) result(byStep, byLine []Finding) Result {
 	if small && r.Marks > 0 {
 		r.Marks--
 	}
-	if unshown > 0 {
-		r.Note = "An answer that stands alone earns the marks for values. Working on paper would have earned " + strconv.Itoa(unshown) + " more."
+	switch {
+	case unshown > 0:
+		r.Note = "An answer that stands alone earns the marks for values. Its working would have earned " + strconv.Itoa(unshown) + " more."
+	case alone && rule == problems.AloneNone && r.Marks > 0:
+		r.Note = "By the house rules an answer that stands alone earns nothing. With its working it would have earned " + strconv.Itoa(r.Marks) + "."
+		r.Marks = 0
 	}
 	r.First = earliest(byStep, byLine)
 	for _, f := range byStep {
