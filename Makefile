@@ -85,10 +85,11 @@ chromium:
 		echo 'Chromium was not found on the path, and the browser tests need it: install the package chromium (on Debian: apt-get install chromium).' >&2; exit 1; \
 	fi
 
-bench: build
+bench: build chromium
 	@$(WASMBUILD) -o .bin/counter.wasm ./app/browsertest/counter
 	@./$(DESK) size $(SITE)/app.wasm .bin/counter.wasm
 	@go test -run '^$$' -bench . -benchmem ./solver/... ./problems/...
+	@go test -tags browser -run '^$$' -bench . -benchtime 3x -timeout 30m ./app/browsertest/
 
 clean:
 	rm -rf $(SITE) .bin

@@ -43,7 +43,7 @@ var (
 // the page writes an error or a warning to the console or asks for anything
 // from another origin.
 type Page struct {
-	t      *testing.T
+	t      testing.TB
 	ctx    context.Context
 	origin string
 	stop   func() // stops the server
@@ -51,12 +51,12 @@ type Page struct {
 }
 
 // New starts the server, of the built site, and the browser.
-func New(t *testing.T, size Viewport) *Page {
+func New(t testing.TB, size Viewport) *Page {
 	t.Helper()
 	return newOver(t, size, built)
 }
 
-func newOver(t *testing.T, size Viewport, dir string) *Page {
+func newOver(t testing.TB, size Viewport, dir string) *Page {
 	t.Helper()
 	site, err := serve.Load(dir)
 	require.NoError(t, err)
@@ -64,7 +64,7 @@ func newOver(t *testing.T, size Viewport, dir string) *Page {
 }
 
 // newAt starts the browser over a server of one's own.
-func newAt(t *testing.T, size Viewport, site http.Handler) *Page {
+func newAt(t testing.TB, size Viewport, site http.Handler) *Page {
 	t.Helper()
 	p := &Page{t: t}
 	p.answer(site)
@@ -118,7 +118,7 @@ func (p *Page) browse() {
 }
 
 // browser is the path of the browser program.
-func browser(t *testing.T) string {
+func browser(t testing.TB) string {
 	t.Helper()
 	names := []string{"chromium", "chromium-browser", "google-chrome", "chrome"}
 	if own := os.Getenv("CHROMIUM"); own != "" {
