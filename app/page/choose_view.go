@@ -6,6 +6,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/app/draw"
 	"riserwork/problems"
 )
 
@@ -71,7 +72,7 @@ func (w *work) onAnswer(ctx app.Context, e app.Event) {
 	}
 	w.said = "Right. " + w.bench.options[i].Text
 	w.compare = true
-	w.picture = drawn(w.bench.p, true)
+	w.picture = draw.Problem(w.bench.p, true)
 	w.after(ctx, func() { lookAt(-1) })
 }
 

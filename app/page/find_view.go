@@ -5,6 +5,8 @@ import (
 	"strconv"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
+
+	"riserwork/app/draw"
 )
 
 // toFind is a finished working with a mistake in it: the first wrong line is
@@ -95,7 +97,7 @@ func (w *work) putRight(ctx app.Context) {
 		return
 	}
 	w.at = -1
-	w.picture = drawn(w.bench.p, true)
+	w.picture = draw.Problem(w.bench.p, true)
 	w.after(ctx, func() { lookAt(-1) })
 }
 

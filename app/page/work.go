@@ -68,7 +68,7 @@ func (w *work) lay(open *desk) {
 	}
 	s, _ := open.find(w.address)
 	w.bench = newBench(p, w.address, s)
-	w.picture = drawn(p, w.bench.sheet.Done)
+	w.picture = draw.Problem(p, w.bench.sheet.Done)
 	w.compare = w.bench.sheet.Kind == choice && w.bench.sheet.Done
 	w.opened = map[int]bool{}
 	w.notices = append(w.notices, w.address.earlier)
@@ -239,7 +239,7 @@ func (w *work) markAll(ctx app.Context) {
 	if w.bench.first {
 		w.count(ctx)
 	}
-	w.picture = drawn(w.bench.p, w.bench.sheet.Done)
+	w.picture = draw.Problem(w.bench.p, w.bench.sheet.Done)
 	w.save(ctx)
 	fault := w.bench.fault()
 	if fault >= 0 {

@@ -42,7 +42,7 @@ func built(p *problems.Problem, o problems.Outcome) *draw.Scene {
 	if o.Building == nil {
 		return nil
 	}
-	sol := solution(p, o.Building)
+	sol := draw.Solution(p, o.Building)
 	if sol == nil {
 		return nil
 	}
