@@ -32,6 +32,7 @@ const (
 	hasConstants
 	isOwn
 	isImperial
+	hasAlone
 	allFlags = 1<<iota - 1
 )
 
@@ -61,7 +62,7 @@ func (s *Set) flags() uint64 {
 		flag uint64
 	}{
 		{s.Note != "", hasNote}, {s.Amends != "", hasAmends}, {s.Minutes != 0, hasMinutes}, {s.Pass != 0, hasPass}, {s.Closes != "", hasCloses},
-		{s.House.TopMin != 0, hasTop}, {len(s.House.Constants) > 0, hasConstants}, {s.Own, isOwn}, {s.House.Imperial, isImperial},
+		{s.House.TopMin != 0, hasTop}, {len(s.House.Constants) > 0, hasConstants}, {s.Own, isOwn}, {s.House.Imperial, isImperial}, {s.House.Alone != problems.AloneValues, hasAlone},
 	} {
 		if w.on {
 			f |= w.flag
@@ -93,6 +94,9 @@ func (s *Set) packMore(p *packer) {
 			p.text(c.Name)
 			p.text(c.Text)
 		}
+	}
+	if s.House.Alone != problems.AloneValues {
+		p.text(string(s.House.Alone))
 	}
 }
 
@@ -217,6 +221,9 @@ func (u *unpacker) set() *Set {
 		for range u.uint(maxConstants) {
 			s.House.Constants = append(s.House.Constants, problems.Pick{Name: u.text(40), Text: u.text(20)})
 		}
+	}
+	if has(hasAlone) {
+		s.House.Alone = problems.Alone(u.text(10))
 	}
 	for range u.uint(MaxItems) {
 		s.Items = append(s.Items, u.item())

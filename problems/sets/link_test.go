@@ -5,12 +5,14 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"reflect"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"riserwork/problems"
 	"riserwork/problems/skills"
 )
 
@@ -27,6 +29,11 @@ func TestALinkIsItsSet(t *testing.T) {
 		require.Equal(t, s, back)
 		require.Equal(t, code, back.Link())
 	}
+}
+
+// A rule of the house that a link does not carry would draw other problems.
+func TestALinkCarriesEveryHouseRule(t *testing.T) {
+	assert.Equal(t, 6, reflect.TypeFor[problems.House]().NumField(), "a new rule of the house goes into the link, behind a flag of its own")
 }
 
 func TestAPlainSetHasAShortLink(t *testing.T) {

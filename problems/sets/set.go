@@ -129,6 +129,9 @@ func checkHouse(h problems.House) error {
 	if !(h.TopMin >= 0 && h.TopMin < 1e4) {
 		return fmt.Errorf("the pressure at the top was %g, expected 0 to 10000", h.TopMin)
 	}
+	if a, ok := problems.AloneByWord(string(h.Alone)); !ok || a != h.Alone {
+		return fmt.Errorf("what an answer earns that stands alone was %q, expected nothing said, all or none", Clean(string(h.Alone), 20))
+	}
 	if len(h.Constants) > maxConstants {
 		return fmt.Errorf("%d constants are set, and at most %d are expected", len(h.Constants), maxConstants)
 	}

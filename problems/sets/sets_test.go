@@ -43,6 +43,7 @@ func someSet(r *rand.Rand) *Set {
 		c := solver.Constants[r.IntN(len(solver.Constants))]
 		accept := c.In(s.House.System).Accept
 		s.House.Constants = []problems.Pick{{Name: c.Name, Text: accept[r.IntN(len(accept))]}}
+		s.House.Alone = []problems.Alone{problems.AloneValues, problems.AloneAll, problems.AloneNone}[r.IntN(3)]
 		s.Note, s.Amends = words(r, MaxNote), words(r, MaxNote)
 		s.Minutes, s.Pass = r.IntN(maxMinutes), r.IntN(101)
 		s.Closes = fmt.Sprintf("%04d-%02d-%02dT%02d:%02d", 2000+r.IntN(99), 1+r.IntN(12), 1+r.IntN(28), r.IntN(24), r.IntN(60))
@@ -113,6 +114,7 @@ func TestSetsAreChecked(t *testing.T) {
 		{"units", func(s *Set) { s.House.System = "cubits" }},
 		{"code", func(s *Set) { s.House.Code = "none" }},
 		{"constant", func(s *Set) { s.House.Constants = []problems.Pick{{Name: "gamma", Text: "7"}} }},
+		{"answer alone", func(s *Set) { s.House.Alone = "values" }},
 		{"skill", func(s *Set) { s.Items[0].Skill = "none" }},
 		{"version", func(s *Set) { s.Items[0].Version = 0 }},
 		{"kind", func(s *Set) { s.Items[0].Kind = "sung" }},
