@@ -23,7 +23,7 @@ type command struct {
 // commands are what the program can be asked for.
 var commands = []command{
 	{"serve", "serve the built page: -addr, -dir", serve.Command},
-	{"build", "make the site ready to serve: -dir, -quick", serve.BuildCommand(page.Paths())},
+	{"build", "make the site ready to serve: -dir, -quick", serve.BuildCommand(serve.Pages{Paths: page.Paths(), Contents: page.Contents()})},
 	{"size", "print the bytes of files, plain and compressed: FILE ...", serve.SizeCommand},
 	{"skills", "list the skills: -json", func(args []string) error { return desk.Skills(args, os.Stdout) }},
 	{"problem", "print one problem with its working: -skill, -seed, -units, -code, -given, -json", func(args []string) error { return desk.Problem(args, os.Stdout) }},

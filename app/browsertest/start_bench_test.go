@@ -98,7 +98,7 @@ func counterSite(b *testing.B) http.Handler {
 	program, err := os.ReadFile(filepath.Join("..", "..", ".bin", "counter.wasm"))
 	require.NoError(b, err)
 	require.NoError(b, os.WriteFile(filepath.Join(dir, "build", "app.wasm"), program, 0o644))
-	require.NoError(b, serve.Build(dir, nil, true))
+	require.NoError(b, serve.Build(dir, serve.Pages{}, true))
 	files, err := serve.Load(filepath.Join(dir, "build"))
 	require.NoError(b, err)
 

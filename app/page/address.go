@@ -67,14 +67,16 @@ func (a address) query() string {
 }
 
 // readAddress reads a link; what it does not name is as in one's own house
-// rules. Where it cannot be read, fault is one sentence for the learner.
+// rules, and a problem without a number is a fresh one. Where it cannot be read, fault is one sentence for the learner.
 func readAddress(q url.Values, own problems.House) (a address, fault string) {
 	var ok bool
 	if a.skill, ok = skills.ByID(q.Get("skill")); !ok {
 		return a, "The link names the skill “" + clip(q.Get("skill")) + "”, which is not here."
 	}
 	var err error
-	if a.seed, err = strconv.ParseUint(q.Get("seed"), 10, 64); err != nil {
+	if !q.Has("seed") {
+		a.seed = someSeed(source())
+	} else if a.seed, err = strconv.ParseUint(q.Get("seed"), 10, 64); err != nil {
 		return a, "The link has “" + clip(q.Get("seed")) + "” for its problem number, and a whole number was expected."
 	}
 	a.house = readHouse(q, own)

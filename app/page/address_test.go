@@ -41,7 +41,7 @@ func TestAWrongLinkIsSaid(t *testing.T) {
 	for name, q := range map[string]url.Values{
 		"empty":     {},
 		"no skill":  {"skill": {"a-skill-that-is-not"}, "seed": {"4"}},
-		"no seed":   {"skill": {id}},
+		"no number": {"skill": {id}, "seed": {""}},
 		"minus":     {"skill": {id}, "seed": {"-4"}},
 		"too large": {"skill": {id}, "seed": {"18446744073709551616"}},
 		"words":     {"skill": {id}, "seed": {"four"}},

@@ -21,8 +21,8 @@ const (
 	styleName  = "style.css"
 )
 
-// BuildCommand makes the site; paths are those of the pages below the top one.
-func BuildCommand(paths []string) func(args []string) error {
+// BuildCommand makes the site.
+func BuildCommand(pages Pages) func(args []string) error {
 	return func(args []string) error {
 		fs := flags("build")
 		dir := fs.String("dir", "web", "folder of the site's sources")
@@ -30,8 +30,14 @@ func BuildCommand(paths []string) func(args []string) error {
 		if err := parse(fs, args); err != nil {
 			return err
 		}
-		return Build(*dir, paths, !*quick)
+		return Build(*dir, pages, !*quick)
 	}
+}
+
+// Pages is what the site has to know of the program.
+type Pages struct {
+	Paths    []string // of the pages below the top one
+	Contents string   // HTML to read while the program is on its way
 }
 
 // Build makes the site in dir/build, out of the files of dir and of the
@@ -39,7 +45,7 @@ func BuildCommand(paths []string) func(args []string) error {
 // compressed forms if asked for, the pages and headers are written for hosts
 // that hand out files and know nothing else, and what does not belong to the
 // site is removed.
-func Build(dir string, paths []string, compress bool) error {
+func Build(dir string, pages Pages, compress bool) error {
 	out := filepath.Join(dir, buildName)
 	site, err := gather(dir, out)
 	if err != nil {
@@ -48,11 +54,11 @@ func Build(dir string, paths []string, compress bool) error {
 	if err := join(site); err != nil {
 		return err
 	}
-	if err := fill(site); err != nil {
+	if err := fill(site, pages.Contents); err != nil {
 		return err
 	}
 	keep := map[string]bool{}
-	if err := forHosts(out, site[pageName], paths, keep); err != nil {
+	if err := forHosts(out, site[pageName], pages.Paths, keep); err != nil {
 		return err
 	}
 	for _, name := range names(site) {
@@ -125,16 +131,18 @@ func join(site map[string][]byte) error {
 	return nil
 }
 
-// fill puts the size of the program into the page, and the list of files with
+// fill puts the size of the program, the policy and the contents into the page, and the list of files with
 // a version made from their content into the worker.
-func fill(site map[string][]byte) error {
+func fill(site map[string][]byte, contents string) error {
 	var err error
-	size := strconv.Itoa(len(site[wasmName]))
-	if site[pageName], err = blank(site, pageName, "{{program bytes}}", size); err != nil {
-		return err
-	}
-	if site[pageName], err = blank(site, pageName, "{{policy}}", policy); err != nil {
-		return err
+	for _, b := range []struct{ mark, value string }{
+		{"{{program bytes}}", strconv.Itoa(len(site[wasmName]))},
+		{"{{policy}}", policy},
+		{"{{contents}}", contents},
+	} {
+		if site[pageName], err = blank(site, pageName, b.mark, b.value); err != nil {
+			return err
+		}
 	}
 	var all strings.Builder
 	files := []string{}

@@ -21,15 +21,14 @@ var program = strings.Repeat("not a program, ", 200)
 
 // sources are the least that can be built.
 var sources = map[string]string{
-	"index.html":         `<!doctype html><head><meta content="{{policy}}"></head><progress max="{{program bytes}}"></progress>`,
+	"index.html":         `<!doctype html><head><meta content="{{policy}}"></head><progress max="{{program bytes}}"></progress>{{contents}}`,
 	"sw.js":              `const version = "{{version}}"; const files = ["{{files}}"];`,
 	"style.css":          `body { margin: 0 }`,
 	"build/app.wasm":     program,
 	"build/wasm_exec.js": `class Go {}`,
 }
 
-// paths are those of the pages below the one at the top.
-var paths = []string{"/work", "/house"}
+var pages = serve.Pages{Paths: []string{"/work", "/house"}, Contents: "<p>What is here</p>"}
 
 // source is a folder of the sources with some of them changed; a change to
 // nothing leaves the file out.
@@ -64,10 +63,11 @@ func read(t *testing.T, dir, name string) string {
 
 func TestBuildFillsBlanks(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	page := read(t, dir, "build/index.html")
 	assert.Contains(t, page, `<progress max="3000">`)
 	assert.Contains(t, page, `content="default-src 'none'; script-src 'self' 'wasm-unsafe-eval';`)
+	assert.Contains(t, page, "<p>What is here</p>")
 	assert.NotContains(t, page, "{{")
 	worker := read(t, dir, "build/sw.js")
 	assert.Regexp(t, `^const version = "[0-9a-f]{24}";`, worker)
@@ -76,7 +76,7 @@ func TestBuildFillsBlanks(t *testing.T) {
 
 func TestBuildJoinsStyles(t *testing.T) {
 	dir := source(t, map[string]string{"style.css": "@import url(\"b.css\");\nbody { margin: 0 }", "b.css": "p { margin: 1px }\n"})
-	require.NoError(t, serve.Build(dir, paths, false))
+	require.NoError(t, serve.Build(dir, pages, false))
 	assert.Equal(t, "p { margin: 1px }\n\nbody { margin: 0 }", read(t, dir, "build/style.css"))
 	assert.NoFileExists(t, filepath.Join(dir, "build/b.css"))
 }
@@ -86,7 +86,7 @@ func TestBuildJoinsStyles(t *testing.T) {
 func TestBuildForHosts(t *testing.T) {
 	dir := source(t, nil)
 	require.NoError(t, os.Mkdir(filepath.Join(dir, "build/gone"), 0o755))
-	require.NoError(t, serve.Build(dir, paths, false))
+	require.NoError(t, serve.Build(dir, pages, false))
 	page := read(t, dir, "build/index.html")
 	for _, name := range []string{"work", "house"} {
 		lower := read(t, dir, "build/"+name+"/index.html")
@@ -102,7 +102,7 @@ func TestBuildForHosts(t *testing.T) {
 
 func TestBuildCompressesEveryFile(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	for _, name := range []string{"app.wasm", "index.html", "style.css", "sw.js", "wasm_exec.js"} {
 		plain := read(t, dir, "build/"+name)
 		got, err := io.ReadAll(brotli.NewReader(strings.NewReader(read(t, dir, "build/"+name+".br"))))
@@ -118,28 +118,28 @@ func TestBuildCompressesEveryFile(t *testing.T) {
 
 func TestBuildVersionFollowsContent(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	first := read(t, dir, "build/sw.js")
 
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	assert.Equal(t, first, read(t, dir, "build/sw.js"), "nothing changed")
 
 	for name, text := range map[string]string{"style.css": "body { margin: 1px }", "sw.js": sources["sw.js"] + " // new", "build/app.wasm": "another"} {
 		dir := source(t, map[string]string{name: text})
-		require.NoError(t, serve.Build(dir, paths, true))
+		require.NoError(t, serve.Build(dir, pages, true))
 		assert.NotEqual(t, first[:48], read(t, dir, "build/sw.js")[:48], name)
 	}
 }
 
 func TestBuildAgainAfterChange(t *testing.T) {
 	dir := source(t, map[string]string{"old.svg": "<svg/>"})
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	require.FileExists(t, filepath.Join(dir, "build/old.svg.br"))
 
 	require.NoError(t, os.Remove(filepath.Join(dir, "old.svg")))
 	write(t, dir, "style.css", "body { color: black }")
 	write(t, dir, "build/wasm_exec.js.br", "broken")
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 
 	for _, name := range []string{"old.svg", "old.svg.br", "old.svg.gz"} {
 		assert.NoFileExists(t, filepath.Join(dir, "build", name))
@@ -153,9 +153,9 @@ func TestBuildAgainAfterChange(t *testing.T) {
 
 func TestBuildQuickly(t *testing.T) {
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	write(t, dir, "style.css", "body { color: black }")
-	require.NoError(t, serve.Build(dir, paths, false))
+	require.NoError(t, serve.Build(dir, pages, false))
 	assert.Equal(t, "body { color: black }", read(t, dir, "build/style.css"))
 	left, err := filepath.Glob(filepath.Join(dir, "build/*.[bg][rz]"))
 	require.NoError(t, err)
@@ -173,13 +173,13 @@ func TestBuildRefuses(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			err := serve.Build(source(t, map[string]string{test.file: test.text}), paths, true)
+			err := serve.Build(source(t, map[string]string{test.file: test.text}), pages, true)
 			assert.ErrorContains(t, err, test.says)
 		})
 	}
 	dir := source(t, nil)
 	require.NoError(t, os.Mkdir(filepath.Join(dir, "fonts"), 0o755))
-	assert.ErrorContains(t, serve.Build(dir, paths, true), "fonts is a folder, expected files only")
+	assert.ErrorContains(t, serve.Build(dir, pages, true), "fonts is a folder, expected files only")
 }
 
 func TestSizes(t *testing.T) {

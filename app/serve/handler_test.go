@@ -18,7 +18,7 @@ import (
 func site(t *testing.T) *serve.Site {
 	t.Helper()
 	dir := source(t, nil)
-	require.NoError(t, serve.Build(dir, paths, true))
+	require.NoError(t, serve.Build(dir, pages, true))
 	s, err := serve.Load(filepath.Join(dir, "build"))
 	require.NoError(t, err)
 	return s

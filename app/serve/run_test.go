@@ -54,7 +54,7 @@ func TestCommandsRefuse(t *testing.T) {
 		{serve.Command, []string{"-port", "1"}, "serve: flag provided but not defined: -port"},
 		{serve.Command, []string{"now"}, `serve was given "now", expected flags only`},
 		{serve.Command, []string{"-dir", t.TempDir()}, "expected a built site"},
-		{serve.BuildCommand(paths), []string{"-dir", t.TempDir()}, "holds no index.html"},
+		{serve.BuildCommand(pages), []string{"-dir", t.TempDir()}, "holds no index.html"},
 		{serve.SizeCommand, nil, "no file was named"},
 	}
 	for _, test := range tests {
