@@ -7,6 +7,7 @@ require (
 	github.com/chromedp/cdproto v0.159.0
 	github.com/chromedp/chromedp v0.23.0
 	github.com/maxence-charriere/go-app/v9 v9.8.0
+	github.com/open-spaced-repetition/go-fsrs/v4 v4.0.0
 	github.com/stretchr/testify v1.12.1
 	gonum.org/v1/gonum v0.17.0
 )
