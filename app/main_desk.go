@@ -28,6 +28,9 @@ var commands = []command{
 	{"skills", "list the skills: -json", func(args []string) error { return desk.Skills(args, os.Stdout) }},
 	{"problem", "print one problem with its working: -skill, -seed, -units, -code, -given, -json", func(args []string) error { return desk.Problem(args, os.Stdout) }},
 	{"mark", "mark working: requests in JSON, one a line, from standard input: -json, -alone", func(args []string) error { return desk.Mark(args, os.Stdin, os.Stdout, os.Stderr) }},
+	{"set", "make a set of problems and print its link: -title, -skill, -chapter, ...", func(args []string) error { return desk.Set(args, os.Stdout) }},
+	{"sheet", "print a set on paper, or its answer key, as HTML: -set, -learners, -paper, -key", func(args []string) error { return desk.Sheet(args, os.Stdout) }},
+	{"classmark", "mark the hand-ins of a class: -set, -grades, -json, -override, FILE ...", func(args []string) error { return desk.ClassMark(args, os.Stdout, os.Stderr) }},
 }
 
 func main() {
@@ -58,6 +61,6 @@ func run(name string, args []string) error {
 func usage(out io.Writer) {
 	fmt.Fprintln(out, "Riserwork commands:")
 	for _, c := range commands {
-		fmt.Fprintf(out, "  %-8s %s\n", c.name, c.usage)
+		fmt.Fprintf(out, "  %-9s %s\n", c.name, c.usage)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"math"
 	"path"
 	"strings"
 )
@@ -32,7 +33,7 @@ func Gather(source string, data []byte, take func(Piece)) {
 	case isFile(data):
 		take(Piece{Source: source, Data: data})
 	case len(data) > MaxText:
-		take(Piece{Source: source, Fault: errSize(uint64(len(data)))})
+		take(Piece{Source: source, Fault: TooLarge(int64(len(data)))})
 	default:
 		list := Codes(string(data))
 		if len(list) == 0 {
@@ -52,8 +53,9 @@ func isFile(data []byte) bool {
 	return bytes.HasPrefix(bytes.TrimLeft(data[:min(len(data), 64)], " \t\r\n"), []byte("{"))
 }
 
-func errSize(n uint64) error {
-	return fmt.Errorf("the file has %d kB, and a hand-in has at most %d", n>>10, MaxHandIn>>10)
+// TooLarge is the sentence on a file of more bytes than a hand-in may have.
+func TooLarge(bytes int64) error {
+	return fmt.Errorf("the file has %d kB, and a hand-in has at most %d", bytes>>10, MaxHandIn>>10)
 }
 
 // Unzip takes the files of an archive one by one. No more of a file is
@@ -88,7 +90,7 @@ func Unzip(source string, r io.ReaderAt, size int64, take func(Piece)) {
 
 func unpacked(f *zip.File) ([]byte, error) {
 	if f.UncompressedSize64 > MaxHandIn {
-		return nil, errSize(f.UncompressedSize64)
+		return nil, TooLarge(int64(min(f.UncompressedSize64, math.MaxInt64)))
 	}
 	r, err := f.Open()
 	if err != nil {
@@ -98,7 +100,7 @@ func unpacked(f *zip.File) ([]byte, error) {
 	data, err := io.ReadAll(io.LimitReader(r, MaxHandIn+1))
 	switch {
 	case len(data) > MaxHandIn:
-		return nil, errSize(uint64(len(data)))
+		return nil, TooLarge(int64(len(data)))
 	case err != nil:
 		return nil, fmt.Errorf("the file is damaged in its archive")
 	}

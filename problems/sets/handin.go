@@ -123,7 +123,7 @@ func (h *HandIn) FileName() string {
 // over and told by extra. An error is one sentence.
 func ReadFile(data []byte) (h *HandIn, extra bool, err error) {
 	if len(data) > MaxHandIn {
-		return nil, false, fmt.Errorf("the file has %d kB, and a hand-in has at most %d", len(data)>>10, MaxHandIn>>10)
+		return nil, false, TooLarge(int64(len(data)))
 	}
 	data = bytes.TrimPrefix(data, []byte("\ufeff"))
 	h = &HandIn{}

@@ -6,6 +6,7 @@ import (
 	"hash/fnv"
 	"slices"
 	"strconv"
+	"strings"
 
 	"riserwork/problems"
 	"riserwork/problems/skills"
@@ -251,4 +252,14 @@ func (u *unpacker) item() Item {
 		it.Pinned = uint32(u.uint(1<<32 - 1))
 	}
 	return it
+}
+
+// ReadAddress reads the set of an address with its code after the #, or of
+// the bare code.
+func ReadAddress(text string) (*Set, error) {
+	text = strings.TrimSpace(text)
+	if i := strings.LastIndexByte(text, '#'); i >= 0 {
+		text = text[i+1:]
+	}
+	return ReadLink(text)
 }
