@@ -284,7 +284,7 @@ func toldConstant(c solver.Constant, house House) Told {
 	}
 	u = u.Difference()
 	shown := house.shown(c)
-	t := Told{Name: c.Name, Says: c.Says, Unit: u, Value: number(shown), Constant: true}
+	t := Told{Name: c.Name, Says: c.SaysIn(house.System), Unit: u, Value: number(shown), Constant: true}
 	t.Text = shown + "\u00a0" + u.Name
 	for _, a := range taught.Accept {
 		if a != shown {

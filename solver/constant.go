@@ -7,10 +7,19 @@ import "riserwork/solver/unit"
 // other in Accept is taken without a word, Coarse with the remark that it is
 // rounded.
 type Constant struct {
-	Name string // as in formulas: "gamma"
-	Says string
-	US   Taught
-	SI   Taught
+	Name   string // as in formulas: "gamma"
+	Says   string
+	SaysSI string // in SI units where it is another; else empty
+	US     Taught
+	SI     Taught
+}
+
+// SaysIn is what the constant is, in the system.
+func (c Constant) SaysIn(s unit.System) string {
+	if s != unit.US && c.SaysSI != "" {
+		return c.SaysSI
+	}
+	return c.Says
 }
 
 // Taught is a constant in one system: its unit and its roundings.

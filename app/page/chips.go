@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"riserwork/problems"
+	"riserwork/solver"
 	"riserwork/solver/formula"
 	"riserwork/solver/unit"
 )
@@ -93,7 +94,7 @@ func bare(t *problems.Told) string { return strings.TrimSuffix(t.Text, "\u00a0"+
 // lineResult is the number that a line comes to, as written; empty where
 // there is none.
 func lineResult(text string, imperial bool) string {
-	l, err := formula.ReadLine(text, formula.Options{Imperial: imperial})
+	l, err := formula.ReadLine(text, formula.Options{Imperial: imperial, Funcs: solver.Functions})
 	if err != nil || l.Value == nil {
 		return ""
 	}

@@ -143,7 +143,7 @@ func (r *rules) constants() app.UI {
 			options = append(options, app.Option().Value(text).Text(text).Selected(text == taught(r.house, c)))
 		}
 		rows = append(rows, app.Div().Class("constant").Body(
-			app.Label().For(id).Text(c.Says),
+			app.Label().For(id).Text(c.SaysIn(r.house.System)),
 			app.Select().ID(id).DataSet("constant", c.Name).OnChange(r.onConstant, c.Name).Body(options...),
 			app.Span().Class("unit").Text(c.In(r.house.System).Unit),
 		))

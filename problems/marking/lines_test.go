@@ -115,6 +115,23 @@ func TestAnAnswerAloneEarnsWhatTheHouseSays(t *testing.T) {
 	}
 }
 
+// A line may call the functions that the rules call.
+func TestALineMayLookUp(t *testing.T) {
+	s, ok := skills.ByID("pump-power")
+	require.True(t, ok)
+	p, err := problems.New(s, 3, problems.House{System: unit.US})
+	require.NoError(t, err)
+	last := len(p.Steps) - 1
+	shaft := p.Steps[last-1].Text(p.Steps[last-1].Value)
+	r := marking.Lines(p, []string{shaft, "next_motor_hp(" + shaft + ") = " + p.Answer().Text(p.Answer().Value)})
+	assert.Equal(t, marking.Right, r.Lines[1].Verdict, "%+v", r.Lines[1])
+	assert.True(t, r.Done)
+	r = marking.Lines(p, []string{shaft, "motor: next_motor_hp(shaft)"})
+	assert.Equal(t, marking.Right, r.Lines[1].Verdict, "%+v", r.Lines[1])
+	r = marking.Lines(p, []string{shaft, "lower_motor_hp(shaft)"})
+	assert.Equal(t, marking.Slip, r.Lines[1].Verdict, "%+v", r.Lines[1])
+}
+
 func TestHowALineWasReadIsTold(t *testing.T) {
 	for _, c := range []struct{ line, step, reads string }{
 		{"0.433x96=41.6psi", "pressure lost going up", "0.433 × 96 = 41.6 psi"},

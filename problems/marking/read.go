@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"riserwork/problems"
+	"riserwork/solver"
 	"riserwork/solver/formula"
 	"riserwork/solver/unit"
 )
@@ -55,6 +56,7 @@ func lineOptions(p *problems.Problem, comma bool) formula.Options {
 	return formula.Options{
 		DecimalComma: comma, Imperial: p.House.Imperial,
 		Names: func(name string) bool { return p.Slot(name) >= 0 },
+		Funcs: solver.Functions,
 	}
 }
 

@@ -97,6 +97,19 @@ func TestEverySkillIsComplete(t *testing.T) {
 	}
 }
 
+// A label of a line ends at its colon: what a line works out must not hold
+// one, or the line that bears it as its label cannot be read.
+func TestLabelsHoldNoColon(t *testing.T) {
+	each(t, 1, func(t *testing.T, p *problems.Problem) {
+		for i := range p.Steps {
+			assert.NotContains(t, p.Fill(p.Steps[i].Says, p.Env()), ":", p.Steps[i].Name)
+		}
+		for _, told := range p.Told {
+			assert.NotContains(t, p.Fill(told.Says, p.Env()), ":", told.Name)
+		}
+	})
+}
+
 // checkName refuses names that a reader of formulas could take for a unit.
 func checkName(t *testing.T, seen map[string]bool, name string) {
 	t.Helper()
