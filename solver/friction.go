@@ -69,13 +69,14 @@ func SwameeJain(reynolds, rough float64) float64 {
 // DarcyLoss is the friction per length of water in a round pipe whose wall is
 // rough, a height of roughness.
 //
-//	p per length = f rho v2 / (2 d)
+//	p per length = f rho v2 / (2 d), which is 32 mu v / d2 in laminar flow
 func DarcyLoss(q unit.Flow, bore, rough unit.Length, w Water) unit.Gradient {
-	if q == 0 {
-		return 0
-	}
-	f := FrictionFactor(Reynolds(q, bore, w.Kinematic()), float64(rough/bore))
 	v := float64(PipeVelocity(q, bore, RoundPipe))
+	reynolds := Reynolds(q, bore, w.Kinematic())
+	if reynolds <= laminarTo {
+		return unit.Gradient(32 * w.Viscosity * v / float64(bore*bore))
+	}
+	f := FrictionFactor(reynolds, float64(rough/bore))
 	return unit.Gradient(f * w.Density * v * math.Abs(v) / (2 * float64(bore)))
 }
 
