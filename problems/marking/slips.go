@@ -37,9 +37,9 @@ const (
 // does not follow from the line before it.
 func (m *sheet) slips(v *view, r *reach, j *judgement) bool {
 	s := &m.p.Steps[v.step]
-	fit := m.fitting(v, r, r.fits)
+	fit := m.fitting(v, r.at, r.within, r.fits)
 	if step := 2 * math.Min(r.half, s.Coarse(r.v)); len(fit) == 0 && !r.hasExpr && step > 0 {
-		fit = m.fitting(v, r, func(x float64) bool { // cut off
+		fit = m.fitting(v, r.v, step, func(x float64) bool { // cut off
 			d := math.Abs(x) - math.Abs(r.v)
 			return x*r.v > 0 && d >= -nearly*math.Abs(x) && d < step
 		})
@@ -92,32 +92,23 @@ func both(x, y hypothesis) hypothesis {
 	return hypothesis{append(slices.Clone(x.wrongs), y.wrongs...), append(slices.Clone(x.swaps), y.swaps...)}
 }
 
-// fitting are the single hypotheses with a predicted value that fits. Where a
-// line stands for several steps, those that are far off in one world are not
-// tried in all.
-func (m *sheet) fitting(v *view, r *reach, fits func(float64) bool) []hypothesis {
+// fitting are the single hypotheses with a predicted value that fits, which is
+// one within reach of at. Where a line stands for several steps, those that no
+// rounding brings near are not tried in every world.
+func (m *sheet) fitting(v *view, at, reach float64, fits func(float64) bool) []hypothesis {
 	var out []hypothesis
+	reach += 2 * nearly * math.Abs(at)
 	for h := range v.singles {
-		if len(v.hidden) > 0 && m.far(v, h, r.at) {
-			continue
+		if len(v.hidden) > 0 {
+			if b := m.hull(v, h); at < b.Lo-reach || at > b.Hi+reach {
+				continue
+			}
 		}
 		if slices.ContainsFunc(m.single(v, h), fits) {
 			out = append(out, v.singles[h])
 		}
 	}
 	return out
-}
-
-// far reports whether a single hypothesis is off by more than any rounding of
-// the steps before could bring about.
-func (m *sheet) far(v *view, h int, at float64) bool {
-	if len(v.firsts) == 0 {
-		for k := range v.singles {
-			v.firsts = append(v.firsts, m.valueIn(v, 0, v.singles[k].swaps))
-		}
-	}
-	x := v.firsts[h]
-	return math.Abs(x-at) > 0.3*max(math.Abs(x), math.Abs(at))+3
 }
 
 // lambda is the chance that an unrelated number of the same figures, within a

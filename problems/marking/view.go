@@ -27,7 +27,8 @@ type view struct {
 	envs    []float64          // by world: the values of all slots before the step
 	bands   []formula.Interval // by variant: what its rule gives
 	singles []hypothesis       // slips of it and of the hidden ones, beliefs on several
-	firsts  []float64          // by single: its value in the first world; filled when asked
+	base    []formula.Interval // what each slot may hold in any world; filled when asked
+	hulls   []formula.Interval // by single: all that it may come to in any world; filled when asked
 	values  [][]float64        // by single: its value in every world; nil until asked
 	rights  []float64          // the value of the rule in every world
 	right   float64            // of them, the one from the numbers as they stand
@@ -53,7 +54,7 @@ func (m *sheet) look(i int) *view {
 	if m.families {
 		v.singles = append(v.singles, families(v.singles)...)
 	}
-	v.firsts, v.slab = v.firsts[:0], v.slab[:0]
+	v.base, v.hulls, v.slab = v.base[:0], v.hulls[:0], v.slab[:0]
 	v.values = append(v.values[:0], make([][]float64, len(v.singles))...)
 	v.rights = m.valuesOf(v, nil, v.rights[:0])
 	v.right = math.NaN()
@@ -215,6 +216,55 @@ func (m *sheet) unsound(step, bad int) int {
 	return bad
 }
 
+// hull is all that the step may come to under one of the view's single
+// hypotheses, in any world and some more.
+func (m *sheet) hull(v *view, h int) formula.Interval {
+	if len(v.base) == 0 {
+		m.findBase(v)
+		for k := range v.singles {
+			v.hulls = append(v.hulls, m.hullOf(v, v.singles[k].swaps))
+		}
+	}
+	return v.hulls[h]
+}
+
+func (m *sheet) hullOf(v *view, swaps []swap) formula.Interval {
+	first := v.step
+	for _, w := range swaps {
+		first = min(first, w.step)
+	}
+	env := m.bandEnv
+	copy(env, v.base)
+	for _, j := range v.hidden {
+		if j >= first {
+			env[m.p.StepSlot(j)] = rounded(&m.p.Steps[j], boundOf(m.p.Steps[j].Bound, j, swaps).Interval(env))
+		}
+	}
+	return boundOf(m.p.Steps[v.step].Bound, v.step, swaps).Interval(env)
+}
+
+// findBase works out what each slot may hold in any world by the rules.
+func (m *sheet) findBase(v *view) {
+	v.base = append(v.base, m.bandEnv...)
+	for k := range m.p.Told {
+		v.base[k] = formula.Around(m.variants[0][k], 0)
+		for t, told := range m.variants {
+			if !m.coarse[t] {
+				v.base[k] = formula.Hull(v.base[k], formula.Around(told[k], 0))
+			}
+		}
+	}
+	for j := range v.step {
+		slot := m.p.StepSlot(j)
+		switch o := &m.own[j]; {
+		case o.written:
+			v.base[slot] = formula.Interval{Lo: min(o.v, slices.Min(o.exact)), Hi: max(o.v, slices.Max(o.exact))}
+		case slices.Contains(v.hidden, j):
+			v.base[slot] = rounded(&m.p.Steps[j], m.p.Steps[j].Bound.Interval(v.base))
+		}
+	}
+}
+
 // findBands works out the values that the step's rule gives from the
 // learner's own numbers, by variant of the constants.
 func (m *sheet) findBands(v *view) {
@@ -237,8 +287,12 @@ func (m *sheet) ownBand(j, variant int, env []formula.Interval) formula.Interval
 	if o := &m.own[j]; o.written {
 		return formula.Hull(formula.Around(o.v, o.half), formula.Around(o.exact[variant], 0))
 	}
-	s := &m.p.Steps[j]
-	b := s.Bound.Interval(env)
+	return rounded(&m.p.Steps[j], m.p.Steps[j].Bound.Interval(env))
+}
+
+// rounded is what an interval of a step may become when it is rounded or cut
+// off in the head.
+func rounded(s *problems.Step, b formula.Interval) formula.Interval {
 	h := 2 * max(problems.Figures(s, b.Lo), problems.Figures(s, b.Hi))
 	if !s.Whole && len(s.Choices) == 0 {
 		h = max(h, s.Least/2)
