@@ -11,7 +11,7 @@ LEAN := $(foreach p,problems problems/building problems/skills app/page app/draw
 WASMBUILD := $(WASM) go build -trimpath -ldflags='-s -w' $(LEAN)
 GOSRC := app problems solver
 
-.PHONY: help serve site build desk go chromium mathjs test check test-unit test-wasm test-browser bench clean
+.PHONY: help serve site build desk go chromium npm test check test-unit test-wasm test-browser bench clean
 
 help:
 	@echo 'make serve    build the page and serve it at http://$(ADDR)/ (ADDR=host:port for another)'
@@ -59,20 +59,21 @@ check: go
 
 # The race detector makes tests ten times as long, so it gets the short runs.
 # It needs a C compiler.
-test-unit: go mathjs
+test-unit: go npm
 	@echo '== unit tests'
 	@go test -timeout 30m ./...
 	@if [ "$$(go env CGO_ENABLED)" = 1 ]; then echo '== short runs under the race detector'; go test -race -short -timeout 30m ./...; \
 	else echo 'no C compiler: nothing is tested under the race detector'; fi
 
-# A second reader of expressions with units, for one test of solver/formula.
-MATHJS := testdata/expressions
-mathjs:
+# Programs of others that some tests compare with; without them those tests
+# say so and compare nothing.
+NPM := testdata/npm
+npm:
 	@if ! command -v node >/dev/null || ! command -v npm >/dev/null; then \
-		echo 'node and npm are not both on the path: the reader of expressions is not compared with mathjs'; \
-	elif [ ! $(MATHJS)/node_modules/.package-lock.json -nt $(MATHJS)/package-lock.json ]; then \
-		npm ci --prefix $(MATHJS) --silent --no-audit --no-fund >/dev/null 2>&1 || \
-		echo 'npm could not install mathjs: the reader of expressions is not compared with it'; \
+		echo 'node and npm are not both on the path: what is compared with programs of others is left out'; \
+	elif [ ! $(NPM)/node_modules/.package-lock.json -nt $(NPM)/package-lock.json ]; then \
+		npm ci --prefix $(NPM) --silent --no-audit --no-fund >/dev/null 2>&1 || \
+		echo 'npm could not install what $(NPM)/package.json names: what is compared with it is left out'; \
 	fi
 
 # The sums must come out the same where the learner runs them.
@@ -81,7 +82,7 @@ test-wasm: go
 	@$(WASM) go test -short -timeout 30m -exec "$$(go env GOROOT)/lib/wasm/go_js_wasm_exec" ./solver/... ./problems/...
 
 # The browser reads the built site, which the test cache does not see.
-test-browser: build chromium
+test-browser: build chromium npm
 	@echo '== browser tests'
 	@go test -count=1 -tags browser ./app/browsertest/
 

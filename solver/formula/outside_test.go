@@ -186,7 +186,7 @@ func answers(t *testing.T, pairs []pair) ([]struct {
 	Refused string
 }, bool) {
 	t.Helper()
-	const home = "../../testdata/expressions"
+	const home = "../../testdata/npm"
 	if _, err := os.Stat(home + "/node_modules/mathjs/package.json"); err != nil {
 		return nil, false
 	}
@@ -217,7 +217,7 @@ func answers(t *testing.T, pairs []pair) ([]struct {
 	return list, true
 }
 
-// Outside check: mathjs, pinned in testdata/expressions. Random expressions
+// Outside check: mathjs, pinned in testdata/npm. Random expressions
 // with units are worked out by both, and sums of unlike things are refused by
 // both. mathjs writes psi and hp as decimals, which part from their definitions
 // by 1e-10; a difference of near numbers makes that more.
