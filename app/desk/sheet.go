@@ -167,7 +167,7 @@ func facts(s *sets.Set) string {
 }
 
 func (p *printer) task(i int, t *sets.Task, key bool) {
-	p.write(`<h2>`, fmt.Sprint(i+1), `. `, html.EscapeString(t.Skill.Title), `<span class="worth">`, fmt.Sprint(t.Worth()), ` marks</span></h2>`)
+	p.write(`<h2>`, fmt.Sprint(i+1), `. `, html.EscapeString(t.Skill.Title), `<span class="worth">`, marksText(t.Worth()), `</span></h2>`)
 	p.el("p", "ask", t.AskText())
 	p.write(`<div class="side">`)
 	if scene := draw.Problem(t.Problem, key); scene != nil {
@@ -204,15 +204,7 @@ func (p *printer) room(t *sets.Task) {
 		p.ruled("", freeLines)
 	default:
 		for i := range t.Steps {
-			s := &t.Steps[i]
-			says := t.Fill(s.Says, t.Env())
-			switch {
-			case len(s.Choices) > 0:
-				says += " (" + strings.Join(s.Choices, ", ") + ")"
-			case s.Unit.Name != "":
-				says += ", in " + s.Unit.Name
-			}
-			p.ruled(fmt.Sprintf("%d. %s", i+1, says), 1)
+			p.ruled(fmt.Sprintf("%d. %s", i+1, t.Label(i)), 1)
 		}
 	}
 }
@@ -256,7 +248,17 @@ func (p *printer) key(t *sets.Task) {
 		}
 		p.write(`</tr>`)
 	}
-	p.write(`</table><p class="facts">Each line has one mark for its method and one for its value; a wrong number carried on loses once.</p>`)
+	p.write(`</table>`)
+	if t.Kind == sets.Guided || t.Kind == sets.Free {
+		p.el("p", "facts", "Each line has one mark for its method and one for its value; a wrong number carried on loses once.")
+	}
+}
+
+func marksText(n int) string {
+	if n == 1 {
+		return "1 mark"
+	}
+	return fmt.Sprintf("%d marks", n)
 }
 
 const printStyle = `body { font: 11pt/1.4 system-ui, sans-serif; color: #000; margin: 0 auto; max-width: 18cm }

@@ -6,6 +6,7 @@ import (
 	"hash/fnv"
 	"math/rand/v2"
 	"slices"
+	"strings"
 
 	"riserwork/problems"
 	"riserwork/problems/skills"
@@ -129,4 +130,18 @@ func (s *Set) Pin(i int) {
 		return
 	}
 	s.Items[i].Pinned = max(1, uint32(s.Seed(i, "")))
+}
+
+// Label is what step i of the task works out, with its unit or the words to
+// choose from.
+func (t *Task) Label(i int) string {
+	s := &t.Steps[i]
+	says := t.Fill(s.Says, t.Env())
+	switch {
+	case len(s.Choices) > 0:
+		return says + " (" + strings.Join(s.Choices, ", ") + ")"
+	case s.Unit.Name != "":
+		return says + ", in " + s.Unit.Name
+	}
+	return says
 }

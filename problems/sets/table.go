@@ -1,6 +1,8 @@
 package sets
 
 import (
+	"bytes"
+	"encoding/json"
 	"strconv"
 	"strings"
 )
@@ -87,4 +89,16 @@ func (r *Report) Grades() string {
 		out.WriteString(record(cell(p.Learner), strconv.Itoa(p.Percent())))
 	}
 	return out.String()
+}
+
+// JSON is the whole report as JSON.
+func (r *Report) JSON() []byte {
+	var out bytes.Buffer
+	e := json.NewEncoder(&out)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", " ")
+	if err := e.Encode(r); err != nil { // texts and numbers always encode
+		return nil
+	}
+	return out.Bytes()
 }
