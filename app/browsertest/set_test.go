@@ -1,0 +1,238 @@
+//go:build browser
+
+package browsertest
+
+import (
+	"encoding/csv"
+	"encoding/json"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"riserwork/problems/sets"
+)
+
+// watchFiles keeps the text of every file that the page hands to the browser.
+func (p *Page) watchFiles() {
+	p.t.Helper()
+	Eval[bool](p, `(() => {
+		window.handed = [];
+		const make = URL.createObjectURL;
+		URL.createObjectURL = (f) => { f.arrayBuffer().then((b) => handed.push({ name: f.name, text: new TextDecoder("utf-8", { ignoreBOM: true }).decode(b) })); return make.call(URL, f); };
+		return true;
+	})()`)
+}
+
+// handed is a file that the page handed to the browser.
+type handed struct{ Name, Text string }
+
+// file is the file that f makes the page hand over.
+func (p *Page) file(f func()) handed {
+	p.t.Helper()
+	p.watchFiles()
+	f()
+	p.WaitTrue(`window.handed.length === 1`)
+	return Eval[handed](p, `window.handed[0]`)
+}
+
+// fill sets what a box holds, as typing does.
+func (p *Page) fill(css, text string) {
+	p.t.Helper()
+	quoted, err := json.Marshal(text)
+	require.NoError(p.t, err)
+	Eval[bool](p, fmt.Sprintf(`(() => { const e = document.querySelector(%q); e.value = %s; e.dispatchEvent(new Event("input")); e.dispatchEvent(new Event("change")); return true; })()`, css, quoted))
+}
+
+// makeSet makes a set on the page and gives its link.
+func (p *Page) makeSet(title string) string {
+	p.t.Helper()
+	p.Open("/set")
+	p.arrive("set")
+	p.WaitText("#set-fault", "no title")
+	p.fill("#set-title", title)
+	p.fill("#pick-count", "2")
+	p.Click("#add-chapter")
+	p.WaitFor("#item-1")
+	p.Click("#by-skill")
+	p.Click(".adder .chapter summary")
+	p.fill("#pick-kind", "lines")
+	p.Click(`.adder [data-skill="floor-pressure"]`)
+	p.WaitFor("#item-2")
+	return p.Value("#set-link")
+}
+
+// learn works a set under a name: every line of every problem as f has it.
+func (p *Page) learn(s *sets.Set, name string, f func(i int, t *sets.Task) []string) {
+	p.t.Helper()
+	p.Open("/do#" + s.Link())
+	p.arrive("do")
+	p.Click("#begin")
+	p.WaitText(".next .fault", "Write your name")
+	p.Type("#learner", name)
+	p.Click("#begin")
+	p.WaitText("#left", "Nothing is written yet")
+	p.Click("#problem-1")
+	for i := range s.Items {
+		p.arrive("work")
+		p.WaitText(".of-set", fmt.Sprintf("problem %d of %d", i+1, len(s.Items)))
+		task, err := s.Task(i, name)
+		require.NoError(p.t, err)
+		for k, l := range f(i, &task) {
+			p.Type(box(k), plain(l)+"\n")
+			if k+1 < len(task.Steps) && task.Kind == sets.Free {
+				p.WaitFor(box(k + 1))
+			}
+		}
+		p.Open("/do#" + s.Link())
+		p.arrive("do")
+		if i+1 < len(s.Items) {
+			p.Click(fmt.Sprintf("#problem-%d", i+2))
+		}
+	}
+}
+
+func right(_ int, t *sets.Task) []string {
+	var lines []string
+	for k := range t.Steps {
+		lines = append(lines, rightText(&t.Steps[k]))
+	}
+	return lines
+}
+
+// slipped is right but for the first problem, which has a slip in its first
+// line.
+func slipped(i int, t *sets.Task) []string {
+	lines := right(i, t)
+	if i == 2 {
+		lines[0] = wrongText(t.Problem, 0, 0)
+	}
+	return lines
+}
+
+// The whole trip: a set is made, two learners work it and hand in by two
+// ways, the instructor marks and takes the table away.
+func TestASetGoesOutAndComesBack(t *testing.T) {
+	maker := New(t, Desk)
+	link := maker.makeSet("Week 7")
+	maker.Fits()
+	maker.Screenshot("set-desk")
+	s, err := sets.ReadAddress(link)
+	require.NoError(t, err)
+	require.Len(t, s.Items, 3)
+	assert.Equal(t, sets.Free, s.Items[2].Kind)
+	maker.Click("#solution-0")
+	maker.WaitFor("#item-0 .solved")
+	maker.Screenshot("set-solution-desk")
+	maker.Click("#item-0 .redraw")
+	maker.WaitTrue(fmt.Sprintf(`document.querySelector("#set-link").value !== %q`, link))
+	redrawn, err := sets.ReadAddress(maker.Value("#set-link"))
+	require.NoError(t, err)
+	assert.Equal(t, 1, redrawn.Items[0].Turn)
+	maker.Click("#item-1 .pin")
+	maker.WaitFor(`#item-1 .pin[aria-pressed="true"]`)
+	maker.Reload()
+	maker.arrive("set")
+	maker.WaitTrue(`document.querySelector("#set-title").value === "Week 7"`)
+	s, err = sets.ReadAddress(maker.Value("#set-link"))
+	require.NoError(t, err)
+	assert.NotZero(t, s.Items[1].Pinned)
+
+	var files []string
+	sam := New(t, Phone)
+	sam.learn(s, "Sam <b>Poe</b>", right)
+	sam.WaitText("#left", "All problems are done")
+	sam.Fits()
+	sam.Screenshot("do-done-phone")
+	file := sam.file(func() { sam.Click("#hand-file") })
+	assert.True(t, strings.HasSuffix(file.Name, sets.Ending), file.Name)
+	path := filepath.Join(t.TempDir(), file.Name)
+	require.NoError(t, os.WriteFile(path, []byte(file.Text), 0o644))
+	files = append(files, path)
+	sam.WaitText("#handed", "Handed in")
+
+	jo := New(t, Phone)
+	jo.Open("/do#" + s.Link())
+	jo.arrive("do")
+	jo.Fits()
+	jo.Screenshot("do-ask-phone")
+	jo.learn(s, "Jo", slipped)
+	jo.Click("#hand-code")
+	jo.WaitTrue(`document.querySelector("#code")?.value.startsWith("rwork1.")`)
+	jo.Fits()
+	jo.Screenshot("do-code-phone")
+	code := jo.Value("#code")
+
+	big := filepath.Join(t.TempDir(), "big.rwork")
+	require.NoError(t, os.WriteFile(big, make([]byte, 100<<20), 0o644))
+	files = append(files, big)
+	maker.Open("/class")
+	maker.arrive("class")
+	maker.do("choosing files", chromedp.SetUploadFiles(chromedp.CSS("#files"), files))
+	maker.WaitText("#counted", "1 learner, 1 hand-ins that do not count")
+	maker.fill("#paste", "Dear instructor,\n> "+code[:40]+"\n> "+code[40:])
+	maker.Click("#read-codes")
+	maker.WaitText("#counted", "2 learners")
+	maker.WaitText("#papers", "Sam <b>Poe</b>")
+	maker.WaitText("#papers", "102400 kB")
+	maker.WaitFor("#slips .slip")
+	maker.Fits()
+	maker.Screenshot("class-desk")
+	maker.Click("#by-hand")
+	maker.fill("#pick-hand-learner", "Jo")
+	maker.fill("#pick-hand-problem", "3")
+	maker.fill("#hand-marks", "5")
+	maker.Click("#set-hand")
+	maker.WaitText("#hand-says", "without a reason")
+	maker.fill("#hand-reason", "The sketch shows it, \"all\" of it")
+	maker.Click("#set-hand")
+	maker.WaitText("#hand-says", "Set.")
+
+	table := maker.file(func() { maker.Click("#csv") })
+	rows, err := csv.NewReader(strings.NewReader(strings.TrimPrefix(table.Text, "\ufeff"))).ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, 4)
+	assert.Equal(t, "Jo", rows[1][0])
+	assert.Equal(t, "5", rows[1][9])
+	assert.Equal(t, "problem 3: The sketch shows it, \"all\" of it", rows[1][12])
+	assert.Equal(t, "Sam <b>Poe</b>", rows[2][0])
+	assert.Equal(t, "100", rows[2][5])
+	assert.Equal(t, "unreadable", rows[3][1])
+
+	all := maker.file(func() { maker.Click("#json") })
+	var report sets.Report
+	require.NoError(t, json.Unmarshal([]byte(all.Text), &report))
+	assert.Equal(t, 2, report.Counted)
+
+	maker.Resize(Phone)
+	maker.Fits()
+	maker.Screenshot("class-phone")
+	maker.Dark()
+	maker.Screenshot("class-dark-phone")
+}
+
+// A set without help says nothing before it is handed in, and a long name
+// and an unreadable link are said plainly.
+func TestASetWithoutHelp(t *testing.T) {
+	p := New(t, Phone)
+	s := &sets.Set{Title: "Test", Help: sets.NoHelp, Own: true, Number: 9, Closes: "2031-01-01"}
+	s.House.System, s.House.Code = "us", "shop"
+	require.NoError(t, s.Draw(sets.Blueprint{Chapter: 1, Count: 1, Kind: sets.Guided}))
+	p.learn(s, "Kim", right)
+	p.WaitText("#left", "All problems are done")
+	p.Click("#problem-1")
+	p.arrive("work")
+	assert.Zero(t, p.Count(".finding .word, #foot-mark, .hint, #switch"))
+	p.Fits()
+	p.Screenshot("task-silent-phone")
+	p.Open("/do#" + s.Link()[:20])
+	p.WaitText("main", "cut short")
+	p.Open("/work?n=4#" + s.Link())
+	p.arrive("work")
+	p.WaitText("main", "expected 1 to 1")
+}
