@@ -116,6 +116,7 @@ func TestPublishedExamplesAreMarkedAsTheyDeserve(t *testing.T) {
 			}
 		})
 	}
-	assert.GreaterOrEqual(t, right, 50)
-	assert.GreaterOrEqual(t, wrong, 8)
+	t.Logf("%d examples right in print were accepted, %d wrong ones caught and named", right, wrong)
+	assert.GreaterOrEqual(t, right, 80)
+	assert.GreaterOrEqual(t, wrong, 19)
 }

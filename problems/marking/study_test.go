@@ -152,7 +152,6 @@ func name(p *problems.Problem) string {
 // working over the whole catalogue, beside what is aimed at.
 func BenchmarkStudy(b *testing.B) {
 	for b.Loop() {
-		printTimes(b)
 		s := over(b, 20, rightInBlanks)
 		for _, part := range []struct {
 			seeds  int
