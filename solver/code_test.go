@@ -50,7 +50,7 @@ func TestLimitsAreThoseOfTheCodes(t *testing.T) {
 		assert.Equal(t, us.Unit.Name, l.US.Unit.Name, "%s %s", r[0], r[1])
 		assert.Equal(t, si.Value, l.SI.Value, "%s %s", r[0], r[1])
 		assert.Equal(t, si.Unit.Name, l.SI.Unit.Name, "%s %s", r[0], r[1])
-		if r[7] == "memory" {
+		if r[7] == "from memory" {
 			assert.Equal(t, solver.Memory, l.Confidence, "%s %s: recalled, not read", r[0], r[1])
 		}
 	}
