@@ -11,14 +11,9 @@ import (
 // they are known.
 func limits(h problems.House) app.UI {
 	p := h.Profile()
-	rows := []app.UI{
-		limitRow("Static pressure", p.StaticMax),
-		limitRow("Left at the top", p.TopMin),
-		limitRow("At a shower", p.ShowerMin),
-		limitRow("Recirculation", recirculation(p)),
-		limitRow("Hot water at a shower or bath", p.FixtureHot),
-		limitRow("Warmed water", p.ExpansionCap),
-		limitRow("At the booster's inlet", p.SuctionMin),
+	var rows []app.UI
+	for _, l := range p.Limits() {
+		rows = append(rows, limitRow(l))
 	}
 	return app.Details().Class("limits").Body(
 		app.Summary().Text("Limits of "+p.Name+", "+p.Edition),
@@ -27,27 +22,10 @@ func limits(h problems.House) app.UI {
 	)
 }
 
-// recirculation is the rule as a limit; a rule that counts only storeys has
-// its words all the same.
-func recirculation(p *solver.Profile) solver.Limit {
-	l := p.Recirculation.Length
-	l.Words = p.Recirculation.Words
-	return l
-}
-
-func limitRow(title string, l solver.Limit) app.UI {
-	where := "section " + l.Section
-	switch {
-	case l.None && l.Section == "":
-		where = "no such rule"
-	case l.None:
-		where = "no number in section " + l.Section
-	case l.Section == "":
-		where = "no section"
-	}
+func limitRow(l solver.Named) app.UI {
 	return app.Li().Body(
-		app.Strong().Text(title),
+		app.Strong().Text(l.Title),
 		app.Span().Class("words").Text(l.Words),
-		app.Span().Class("where").Text(where+"; "+string(l.Confidence)),
+		app.Span().Class("where").Text(l.Where()+"; "+string(l.Confidence)),
 	)
 }
