@@ -43,8 +43,12 @@ func indexes(n int) []int {
 	return out
 }
 
+// Written is the right working as somebody would write it who carries each
+// line on as it is rounded, so that every line adds up by itself.
+func (p *Problem) Written() []string { return p.written(-1, nil) }
+
 // written is the working with a slip, each line rounded as the worked
-// solution is and carried as it stands.
+// solution is and carried as it stands; a step below zero has none.
 func (p *Problem) written(step int, w *Wrong) []string {
 	env := p.Env()
 	lines := make([]string, len(p.Steps))

@@ -16,9 +16,15 @@ import (
 
 // Paths of the pages.
 const (
-	startPath = "/"
-	workPath  = "/work"
-	housePath = "/house"
+	startPath    = "/"
+	workPath     = "/work"
+	housePath    = "/house"
+	todayPath    = "/today"
+	standingPath = "/standing"
+	recordPath   = "/record"
+	setPath      = "/set"
+	doPath       = "/do"
+	classPath    = "/class"
 )
 
 // link is a path of ours where the program is served below the top of a site.
@@ -32,6 +38,8 @@ type address struct {
 	house   problems.House
 	mix     []int  // chapters of the mix it was drawn from; empty: none
 	kind    string // how it is worked; see kinds
+	given   int    // lines at the head that are shown worked
+	today   bool   // it is part of today's work
 	earlier string // what is to be said where the link is of an earlier version
 }
 
@@ -60,6 +68,12 @@ func (a address) query() string {
 	if a.kind != blanks {
 		q.Set("kind", a.kind)
 	}
+	if a.given > 0 {
+		q.Set("given", strconv.Itoa(a.given))
+	}
+	if a.today {
+		q.Set("today", "1")
+	}
 	if len(a.mix) > 0 {
 		q.Set("mix", joinInts(a.mix))
 	}
@@ -82,6 +96,8 @@ func readAddress(q url.Values, own problems.House) (a address, fault string) {
 	a.house = readHouse(q, own)
 	a.mix = splitInts(q.Get("mix"))
 	a.kind = readKind(q.Get("kind"))
+	a.given, _ = strconv.Atoi(q.Get("given"))
+	a.today = q.Get("today") == "1"
 	if v := q.Get("v"); v != "" && v != strconv.Itoa(a.skill.Version) {
 		a.earlier = "This link was made for another version of this skill, so its numbers may differ from those of the person who gave it to you."
 	}

@@ -18,18 +18,6 @@ func unfinished(d *desk) (sheet, bool) {
 	return sheet{}, false
 }
 
-// advice is the skill to begin with: the first of the catalogue that was
-// never right, else the one that was right least often.
-func advice(list []*problems.Skill, p *progress) *problems.Skill {
-	var best *problems.Skill
-	for _, s := range list {
-		if best == nil || p.Skills[s.ID].Right < p.Skills[best.ID].Right {
-			best = s
-		}
-	}
-	return best
-}
-
 // pickSkill picks a skill of some chapters, no chapters meaning all; never the one
 // that came last where there is another.
 func pickSkill(list []*problems.Skill, mix []int, last string, rng *rand.Rand) *problems.Skill {

@@ -12,21 +12,6 @@ import (
 
 var three = []*problems.Skill{{ID: "a", Chapter: 1}, {ID: "b", Chapter: 1}, {ID: "c", Chapter: 2}}
 
-func TestAdviceIsTheFirstNotYetRight(t *testing.T) {
-	p := progress{}
-	assert.Equal(t, "a", advice(three, &p).ID)
-	p.count("a", false)
-	assert.Equal(t, "a", advice(three, &p).ID)
-	p.count("a", true)
-	assert.Equal(t, "b", advice(three, &p).ID)
-	p.count("b", true)
-	p.count("c", true)
-	p.count("a", true)
-	assert.Equal(t, "b", advice(three, &p).ID)
-	assert.Nil(t, advice(nil, &p))
-	assert.Equal(t, tally{Tries: 3, Right: 2}, p.Skills["a"])
-}
-
 func TestTheMixKeepsToItsChapters(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 2))
 	last, seen := "", map[string]bool{}

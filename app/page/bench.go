@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	"riserwork/app/record"
 	"riserwork/problems"
 	"riserwork/problems/marking"
 )
@@ -17,11 +18,10 @@ type bench struct {
 	planted problems.Planted  // the working with a mistake, where that is the kind
 	options []problems.Option // the answers to choose from, where that is the kind
 	would   *would            // what the sheet's first wrong number would do
-	first   bool              // the last marking was the first of the whole sheet
 }
 
-// hintTurns is how many hints a line has.
-const hintTurns = 3
+// hintTurns is how many hints a line has; at the last it is seen worked.
+const hintTurns = record.Shown
 
 // newBench lays out a problem with a sheet, which may be an empty one.
 func newBench(p *problems.Problem, a address, s sheet) *bench {
@@ -33,7 +33,11 @@ func newBench(p *problems.Problem, a address, s sheet) *bench {
 	lines := make([]entry, n)
 	copy(lines, s.Lines)
 	s.Lines = lines
+	if !s.begun() && !s.Marked {
+		s.Given = a.given
+	}
 	b := &bench{p: p, sheet: s}
+	b.give()
 	switch s.Kind {
 	case mistake:
 		b.planted, _ = p.Plant(0)
@@ -108,7 +112,6 @@ func (b *bench) markAll() {
 		b.sheet.Lines[i].Marked = true
 	}
 	b.would = b.tried()
-	b.first = !b.sheet.Marked
 	b.sheet.Marked, b.sheet.Done = true, b.result.Done
 }
 
@@ -151,16 +154,6 @@ func (b *bench) next() int {
 		}
 	}
 	return -1
-}
-
-// right reports whether the sheet counts as known: full marks, no line shown.
-func (b *bench) right() bool {
-	for _, e := range b.sheet.Lines {
-		if e.Hints >= hintTurns {
-			return false
-		}
-	}
-	return b.result.Done && b.result.Marks == b.result.Of
 }
 
 // mayHint reports whether line i has a further hint to give. Between two

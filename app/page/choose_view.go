@@ -64,7 +64,7 @@ func (w *work) onAnswer(ctx app.Context, e app.Event) {
 		return
 	}
 	w.bench.tap(i)
-	w.save(ctx)
+	w.note(ctx)
 	if !w.bench.hit() {
 		w.said = "Not right: see the slip that leads there."
 		w.after(ctx, func() { bring("answer-card-" + strconv.Itoa(i)) })

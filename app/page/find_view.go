@@ -91,7 +91,7 @@ func (w *work) putRight(ctx app.Context) {
 	ok := w.bench.putRight()
 	w.opened[i] = true
 	w.said = w.spoken(i)
-	w.save(ctx)
+	w.note(ctx)
 	if !ok {
 		w.goTo(ctx, i)
 		return

@@ -12,6 +12,12 @@ var pages = []struct {
 	{startPath, &start{}},
 	{workPath, &work{}},
 	{housePath, &rules{}},
+	{todayPath, &todayPage{}},
+	{standingPath, &standing{}},
+	{recordPath, &recordPage{}},
+	{setPath, &setMaker{}},
+	{doPath, &do{}},
+	{classPath, &classPage{}},
 }
 
 // Route registers the pages.
@@ -38,11 +44,12 @@ func frame(name string, notices []string, body ...app.UI) app.UI {
 	return app.Div().Class("page", "page-"+name).Body(
 		&top{},
 		app.Main().ID("main").TabIndex(-1).Body(
-			app.Div().Class("notices").Aria("live", "polite").Body(notes(notices)...),
+			app.Div().Class("notices").Aria("live", "polite").Body(notes(append(notices, records.notices()...))...),
 			app.Div().Class("content").Body(body...),
 		),
 		app.Footer().Class("foot").Body(
 			app.P().Text("A study aid, not a design tool. Local code, the authority and a licensed plumber or engineer decide."),
+			app.P().Body(app.A().Href(link(setPath)).Text("For instructors: make a set, mark a class")),
 		),
 	)
 }
@@ -75,6 +82,8 @@ func (t *top) Render() app.UI {
 		app.A().Class("skip").Href("#main").Text("To the content").OnClick(skip),
 		app.Nav().Aria("label", "Pages").Body(
 			app.A().Class("home").Href(link(startPath)).Text("Riserwork"),
+			app.A().Href(link(todayPath)).Text("Today"),
+			app.A().Href(link(standingPath)).Text("Standing"),
 			app.A().Href(link(startPath)).Text("Skills"),
 			app.A().Href(link(housePath)).Text("House rules"),
 		),

@@ -92,7 +92,7 @@ func (w *work) onTie(ctx app.Context, e app.Event) {
 	w.bench.tie(i, step)
 	w.bench.markAll()
 	w.opened[i] = true
-	w.save(ctx)
+	w.note(ctx)
 	w.said = w.spoken(i)
 	w.after(ctx, w.sync)
 }

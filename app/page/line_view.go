@@ -17,6 +17,10 @@ func (w *work) lines() []app.UI {
 			list[i] = w.freeLine(i)
 			continue
 		}
+		if w.bench.isGiven(i) {
+			list[i] = w.givenLine(i)
+			continue
+		}
 		list[i] = w.line(i)
 	}
 	return list
@@ -152,7 +156,7 @@ func (w *work) hintList(i int) []app.UI {
 func (w *work) tools(i int, f marking.Finding, ok bool) []app.UI {
 	var list []app.UI
 	good := ok && f.Verdict.Good()
-	if !good && (w.at == i || w.bench.wrong(i)) {
+	if !good && !w.task.hintless() && (w.at == i || w.bench.wrong(i)) {
 		list = append(list, w.hintTool(i))
 	}
 	if ok {

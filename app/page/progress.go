@@ -1,43 +1,39 @@
 package page
 
-import "errors"
+import (
+	"encoding/json"
 
-// progress is how often each skill was tried and how often it was right.
-type progress struct {
-	Version int              `json:"version"`
-	Skills  map[string]tally `json:"skills,omitempty"`
-}
+	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
-// tally is the tries of one skill.
-type tally struct {
-	Tries int `json:"tries"`
-	Right int `json:"right"` // full marks at the first marking, no line shown
-}
+	"riserwork/app/record"
+)
 
-const progressVersion = 1
+// progressKey held the count of tries before there was a record.
+const progressKey = "riserwork-progress"
 
-func (p *progress) check() error {
-	if p.Version != progressVersion {
-		return errVersion(p.Version, progressVersion)
+// takeOver brings that count into the record.
+func takeOver(s app.BrowserStorage, b *book, done func()) {
+	var old struct {
+		Skills map[string]struct {
+			Tries int `json:"tries"`
+			Right int `json:"right"`
+		} `json:"skills"`
 	}
-	for _, t := range p.Skills {
-		if t.Right < 0 || t.Tries < t.Right {
-			return errors.New("a skill in it has more right tries than tries")
+	var raw json.RawMessage
+	if s.Get(progressKey, &raw) != nil || len(raw) == 0 || json.Unmarshal(raw, &old) != nil {
+		done()
+		return
+	}
+	var list []record.Entry
+	for skill, t := range old.Skills {
+		if t.Tries > 0 && t.Right >= 0 && t.Right <= t.Tries && skill != "" {
+			list = append(list, record.FromTally(skill, t.Tries, t.Right))
 		}
 	}
-	return nil
-}
-
-// count notes one try.
-func (p *progress) count(skill string, right bool) {
-	p.Version = progressVersion
-	if p.Skills == nil {
-		p.Skills = map[string]tally{}
-	}
-	t := p.Skills[skill]
-	t.Tries++
-	if right {
-		t.Right++
-	}
-	p.Skills[skill] = t
+	b.write(list, func() {
+		if len(b.refused) == 0 {
+			s.Del(progressKey)
+		}
+		done()
+	})
 }

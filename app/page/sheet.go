@@ -16,10 +16,13 @@ type sheet struct {
 	House   problems.House `json:"house"`
 	Kind    string         `json:"kind,omitempty"`
 	Lines   []entry        `json:"lines"`
+	Given   int            `json:"given,omitempty"`  // lines at the head that are shown worked
 	Tapped  []int          `json:"tapped,omitempty"` // lines or answers that were tapped, in order
 	Mix     []int          `json:"mix,omitempty"`
 	Marked  bool           `json:"marked,omitempty"` // as a whole, once
 	Done    bool           `json:"done,omitempty"`
+	Shown   bool           `json:"shown,omitempty"` // the working was seen before it was done
+	Noted   noted          `json:"noted"`           // what of it is in the record
 }
 
 // entry is one line of a sheet.
@@ -28,6 +31,14 @@ type entry struct {
 	Marked bool   `json:"marked,omitempty"` // its finding shows
 	Hints  int    `json:"hints,omitempty"`  // hints shown, of three
 	HintAt string `json:"hintAt,omitempty"` // what stood there at the last hint
+	Noted  string `json:"noted,omitempty"`  // what of it is in the record
+}
+
+// noted is what of a sheet is in the record, beside its lines.
+type noted struct {
+	Marked bool `json:"marked,omitempty"`
+	Done   bool `json:"done,omitempty"`
+	Tapped int  `json:"tapped,omitempty"`
 }
 
 // names reports whether the sheet is that of the address.
@@ -36,9 +47,7 @@ func (s *sheet) names(a address) bool {
 }
 
 // begun reports whether anything stands on the sheet.
-func (s *sheet) begun() bool {
-	return len(s.Tapped) > 0 || slices.ContainsFunc(s.Lines, func(e entry) bool { return strings.TrimSpace(e.Text) != "" })
-}
+func (s *sheet) begun() bool { return len(s.Tapped) > 0 || s.written() > s.Given }
 
 // written counts the lines that are not empty.
 func (s *sheet) written() int {
@@ -80,8 +89,11 @@ func (d *desk) check() error {
 		if s.Kind != readKind(s.Kind) {
 			return errors.New("a problem in it is worked in a way that is not here")
 		}
+		if s.Given < 0 || s.Given > len(s.Lines) || s.Noted.Tapped < 0 {
+			return errors.New("a problem in it has more lines shown than lines")
+		}
 		for _, e := range s.Lines {
-			if length16(e.Text) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
+			if length16(e.Text) > 4*maxLine || length16(e.Noted) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
 				return errors.New("a line in it is longer than a line can be")
 			}
 		}

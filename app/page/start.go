@@ -7,6 +7,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/app/record"
 	"riserwork/problems"
 	"riserwork/problems/skills"
 )
@@ -15,12 +16,12 @@ import (
 type start struct {
 	app.Compo
 
-	house    problems.House
-	desk     desk
-	progress progress
-	mix      []int  // chapters ticked for the mix
-	kind     string // how the problems are worked
-	notices  []string
+	house   problems.House
+	desk    desk
+	study   study
+	mix     []int  // chapters ticked for the mix
+	kind    string // how the problems are worked
+	notices []string
 }
 
 // OnNav reads what is saved.
@@ -31,9 +32,12 @@ func (s *start) OnNav(ctx app.Context) {
 	s.notices = []string{says}
 	s.desk, says = loadDesk(store)
 	s.notices = append(s.notices, says)
-	s.progress, says = loadProgress(store)
+	s.study, says = loadStudy(store)
 	s.notices = append(s.notices, says)
 	arrive(ctx, "start", "Riserwork: the sums of water supply in tall buildings")
+	takeOver(store, records, func() {
+		records.refresh(func() { ctx.Dispatch(func(app.Context) {}) })
+	})
 }
 
 // Render shows what to do next, the mix and the chapters.
@@ -61,19 +65,19 @@ func (s *start) nextUp() app.UI {
 			)
 		}
 	}
-	skill := advice(skills.All(), &s.progress)
-	if skill == nil {
-		return app.Section().Class("next").Body(app.P().Text("There are no skills here yet."))
-	}
-	text := "Begin"
-	if len(s.progress.Skills) > 0 {
-		text = "Next skill"
-	}
-	return app.Section().Class("next").Aria("label", text).Body(
-		app.P().Class("lead").Text(skill.Title),
-		app.P().Text("One building, one question, line by line. Each wrong line is explained."),
-		app.Button().Type("button").Class("button", "primary").ID("next").Text(text).OnClick(s.onSkill, skill.ID).DataSet("skill", skill.ID),
+	return app.Section().Class("next").Aria("label", "Today").Body(
+		app.P().Class("lead").Text("What to do today"),
+		app.P().Text("What is due, what is shaky, and a little that is new."),
+		app.A().Class("button", "primary").ID("next").Href(link(todayPath)).Text(s.todayText()),
 	)
+}
+
+// todayText is what the way to today's work says.
+func (s *start) todayText() string {
+	if s.study.underWay() {
+		return "Carry on with today"
+	}
+	return fmt.Sprintf("Today, %d minutes", s.study.Minutes)
 }
 
 // openText says how far an open problem is.
@@ -139,31 +143,24 @@ func (s *start) chapters() []app.UI {
 	return list
 }
 
-// known says how many skills of a chapter were right once.
+// known says how many skills of a chapter hold.
 func (s *start) known(run []*problems.Skill) string {
-	n := 0
+	n, view := 0, s.study.view()
 	for _, skill := range run {
-		if s.progress.Skills[skill.ID].Right > 0 {
+		if view.Word(skill) == record.Firm {
 			n++
 		}
 	}
-	return fmt.Sprintf("%d of %d", n, len(run))
+	return fmt.Sprintf("%d of %d hold", n, len(run))
 }
 
 func (s *start) row(skill *problems.Skill) app.UI {
-	t := s.progress.Skills[skill.ID]
-	text, state := "not tried", "new"
-	switch {
-	case t.Right > 0:
-		text, state = fmt.Sprintf("✓ right %d of %d", t.Right, t.Tries), "right"
-	case t.Tries > 0:
-		text, state = fmt.Sprintf("tried %d", t.Tries), "tried"
-	}
+	word, due := stands(s.study.view(), skill)
 	return app.Li().Body(
 		app.Button().Type("button").Class("skill").DataSet("skill", skill.ID).OnClick(s.onSkill, skill.ID).Body(
 			app.Span().Class("name").Text(skill.Title),
 			app.Span().Class("year").Text("year "+strconv.Itoa(skill.Year)),
-			app.Span().Class("state").DataSet("state", state).Text(text),
+			app.Span().Class("state").DataSet("state", string(word)).Text(wordSign(word)+string(word)+due),
 		),
 	)
 }

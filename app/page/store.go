@@ -13,10 +13,9 @@ import (
 
 // Keys of what is saved in the browser.
 const (
-	houseKey    = "riserwork-house"
-	deskKey     = "riserwork-open"
-	progressKey = "riserwork-progress"
-	lookKey     = "riserwork-look"
+	houseKey = "riserwork-house"
+	deskKey  = "riserwork-open"
+	lookKey  = "riserwork-look"
 )
 
 // saved is a thing kept in the browser's storage.
@@ -115,10 +114,4 @@ func loadDesk(s app.BrowserStorage) (desk, string) {
 	d := desk{Version: deskVersion}
 	says := load(s, deskKey, "your open problems", &d)
 	return d, says
-}
-
-func loadProgress(s app.BrowserStorage) (progress, string) {
-	p := progress{Version: progressVersion}
-	says := load(s, progressKey, "your progress", &p)
-	return p, says
 }

@@ -48,9 +48,6 @@ func TestNothingSavedIsTheDefaults(t *testing.T) {
 	d, says := loadDesk(m)
 	assert.Empty(t, says)
 	assert.Empty(t, d.Sheets)
-	p, says := loadProgress(m)
-	assert.Empty(t, says)
-	assert.Empty(t, p.Skills)
 }
 
 func TestSavedComesBack(t *testing.T) {
@@ -91,14 +88,6 @@ func TestDamagedIsSaidAndSetAside(t *testing.T) {
 			assert.JSONEq(t, text, m.items[deskKey+"-damaged"], name)
 		}
 	}
-}
-
-func TestDamagedProgress(t *testing.T) {
-	m := newMemory()
-	m.items[progressKey] = `{"version":1,"skills":{"a":{"tries":1,"right":2}}}`
-	p, says := loadProgress(m)
-	assert.Contains(t, says, "more right tries than tries")
-	assert.Empty(t, p.Skills)
 }
 
 func TestARefusalIsSaid(t *testing.T) {

@@ -20,11 +20,13 @@ type work struct {
 // session is the work on one problem; another problem gets a fresh one.
 type session struct {
 	address address
+	task    *setTask       // the problem of a set; nil where it stands by itself
 	own     problems.House // the house rules as set now
 	bench   *bench         // nil where the link names no problem
 	fault   string         // why not
 	notices []string
 	picture *draw.Scene
+	study   study // today's work, where the problem is part of it
 
 	at      int          // the line being written; -1: none
 	ours    bool         // our own keys are shown
@@ -40,19 +42,32 @@ func (w *work) OnNav(ctx app.Context) {
 	w.session = session{own: own, at: -1, ours: loadLook(store).ours(), notices: []string{says}}
 	open, says := loadDesk(store)
 	w.notices = append(w.notices, says)
-	w.address, w.fault = readAddress(ctx.Page().URL().Query(), own)
+	u := *ctx.Page().URL()
+	if u.Query().Has("n") {
+		if w.task, w.fault = openTask(store, &u); w.task != nil {
+			w.address, open = w.task.address(), w.task.desk()
+		}
+	} else {
+		w.address, w.fault = readAddress(u.Query(), own)
+	}
+	if w.address.today {
+		w.study, says = loadStudy(store)
+		w.notices = append(w.notices, says)
+	}
 	title := "No problem here"
 	if w.fault == "" {
 		w.lay(&open)
 	}
 	if w.bench != nil {
 		title = w.address.skill.Title
-		u := *ctx.Page().URL()
+	}
+	if w.bench != nil && w.task == nil {
 		u.RawQuery = w.address.query()
 		ctx.Page().ReplaceURL(&u)
 	}
 	arrive(ctx, "work", title+" · Riserwork")
 	w.after(ctx, w.sync)
+	records.refresh(func() { ctx.Dispatch(func(app.Context) {}) })
 }
 
 // lay draws the problem and puts the saved lines on it.
@@ -80,6 +95,10 @@ func (w *work) lay(open *desk) {
 // save keeps the sheet; it is called at every change.
 func (w *work) save(ctx app.Context) {
 	store := ctx.LocalStorage()
+	if w.task != nil {
+		w.say(w.task.keep(store, w.bench.sheet))
+		return
+	}
 	open, _ := loadDesk(store)
 	open.put(w.bench.sheet)
 	w.say(keep(store, deskKey, "your lines", open))
@@ -173,7 +192,7 @@ func (w *work) onKey(ctx app.Context, e app.Event) {
 
 // goTo moves on to line i; past the last there is the marking.
 func (w *work) goTo(ctx app.Context, i int) {
-	if i < 0 || i >= len(w.bench.sheet.Lines) {
+	if i < w.bench.sheet.Given || i >= len(w.bench.sheet.Lines) {
 		return
 	}
 	w.at = i
@@ -213,9 +232,13 @@ func (w *work) markLine(ctx app.Context, i int) {
 		w.putRight(ctx)
 		return
 	}
+	if w.task.silent() {
+		w.next(ctx, i)
+		return
+	}
 	ok := w.bench.markLine(i)
 	w.opened[i] = true
-	w.save(ctx)
+	w.note(ctx)
 	w.said = w.spoken(i)
 	switch {
 	case ok && i+1 < len(w.bench.sheet.Lines):
@@ -227,20 +250,30 @@ func (w *work) markLine(ctx app.Context, i int) {
 	}
 }
 
+// next goes on from line i without a word on it.
+func (w *work) next(ctx app.Context, i int) {
+	if i+1 < len(w.bench.sheet.Lines) {
+		w.goTo(ctx, i+1)
+		return
+	}
+	w.close(ctx)
+}
+
 // markAll marks the sheet, notes the try, and goes to what there is to say.
 func (w *work) markAll(ctx app.Context) {
 	if w.bench.sheet.Kind == mistake {
 		w.putRight(ctx)
 		return
 	}
+	if w.task.silent() {
+		w.close(ctx)
+		return
+	}
 	w.bench.markAll()
 	w.at = -1
 	w.said = w.verdict()
-	if w.bench.first {
-		w.count(ctx)
-	}
 	w.picture = draw.Problem(w.bench.p, w.bench.sheet.Done)
-	w.save(ctx)
+	w.note(ctx)
 	fault := w.bench.fault()
 	if fault >= 0 {
 		w.opened[fault] = true
@@ -262,17 +295,11 @@ func lookAt(fault int) {
 	el.Call("scrollIntoView", map[string]any{"block": "center"})
 }
 
-func (w *work) count(ctx app.Context) {
-	store := ctx.LocalStorage()
-	p, _ := loadProgress(store)
-	p.count(w.bench.sheet.Skill, w.bench.right())
-	w.say(keep(store, progressKey, "your progress", p))
-}
-
 // onAnother opens the next problem of the skill.
 func (w *work) onAnother(ctx app.Context, e app.Event) {
 	a := w.address
 	a.seed, a.house, a.earlier = a.seed+1, w.own, ""
+	a.given = w.nextGiven()
 	ctx.Navigate(a.url())
 }
 
@@ -284,7 +311,7 @@ func (w *work) onTrap(ctx app.Context, e app.Event) {
 		return
 	}
 	a := w.address
-	a.seed, a.house, a.earlier = p.Seed, w.own, ""
+	a.seed, a.house, a.earlier, a.given = p.Seed, w.own, "", 0
 	ctx.Navigate(a.url())
 }
 
@@ -295,6 +322,6 @@ func (w *work) onMix(ctx app.Context, e app.Event) {
 	if a.skill = pickSkill(skills.All(), a.mix, a.skill.ID, rng); a.skill == nil {
 		return
 	}
-	a.seed, a.house, a.earlier = someSeed(rng), w.own, ""
+	a.seed, a.house, a.earlier, a.given = someSeed(rng), w.own, "", 0
 	ctx.Navigate(a.url())
 }

@@ -20,6 +20,8 @@ func (w *work) Render() app.UI {
 	p := w.bench.p
 	return frame("work", w.notices,
 		app.Div().Class("task").Body(
+			w.task.head(),
+			w.place(),
 			heading(p.Skill.Title),
 			app.P().Class("ask").Text(p.AskText()),
 			w.told(),
@@ -49,9 +51,10 @@ func (w *work) working() app.UI {
 	}
 	return app.Div().Class("working").Body(
 		app.Div().Class("lines-head").Body(
-			app.H2().Class("lines-title").Text("Your lines"),
-			w.kindSwitch(),
+			app.H2().Class("lines-title").Text(w.linesTitle()),
+			app.If(w.task == nil && w.bench.sheet.Given == 0, w.kindSwitch()),
 		),
+		w.example(),
 		app.Ol().Class("lines").Body(w.lines()...),
 		app.Button().Type("button").Class("button", "add").ID("add").Hidden(w.bench.sheet.Kind != free).Text("Add a line").OnClick(w.onAdd),
 	)
@@ -98,13 +101,13 @@ func (w *work) cautions() app.UI {
 // outcome is the marks and the ways on, once the sheet was marked.
 func (w *work) outcome() app.UI {
 	s := &w.bench.sheet
-	if !s.Marked || !written(s.Kind) && !s.Done {
+	if !s.Marked || !written(s.Kind) && !s.Done || w.bench.isExample() {
 		return app.Section().Class("outcome").Hidden(true)
 	}
 	title, note := "Found and put right", ""
 	switch {
 	case written(s.Kind):
-		title, note = fmt.Sprintf("%d of %d marks", w.bench.result.Marks, w.bench.result.Of), w.bench.result.Note
+		title, note = w.marksText(), w.bench.result.Note
 	case s.Kind == choice:
 		title = "That is the answer"
 	}
@@ -114,7 +117,7 @@ func (w *work) outcome() app.UI {
 		app.P().Class("aside").Hidden(w.route() == "").Text(w.route()),
 		app.P().Class("aside").Hidden(note == "").Text(note),
 		app.Div().Class("ways").Body(w.ways()...),
-		w.otherKinds(),
+		app.If(w.task == nil, w.otherKinds()),
 	)
 }
 
@@ -140,16 +143,27 @@ func (w *work) advice() string {
 
 // verdict is the outcome as spoken.
 func (w *work) verdict() string {
-	return fmt.Sprintf("%d of %d marks. %s", w.bench.result.Marks, w.bench.result.Of, w.advice())
+	return w.marksText() + ". " + w.advice()
+}
+
+func (w *work) marksText() string {
+	got, of := w.bench.marks()
+	return fmt.Sprintf("%d of %d marks", got, of)
 }
 
 // ways are what one can go on to.
 func (w *work) ways() []app.UI {
+	if w.task != nil {
+		return w.task.foot(w.bench.sheet.Done)
+	}
 	another := app.Button().Type("button").Class("button").ID("another").Text("Another like this").OnClick(w.onAnother)
-	if w.bench.sheet.Done && len(w.address.mix) == 0 {
+	if w.bench.sheet.Done && len(w.address.mix) == 0 && !w.address.today {
 		another.Class("primary")
 	}
 	list := []app.UI{another}
+	if w.address.today {
+		list = []app.UI{button("next-today", w.onwardText(), w.bench.sheet.Done).OnClick(w.onNextToday)}
+	}
 	if written(w.bench.sheet.Kind) && len(w.bench.result.Slips) > 0 {
 		list = append(list, app.Button().Type("button").Class("button").ID("trap").Text("Another with this trap").OnClick(w.onTrap))
 	}
@@ -167,7 +181,13 @@ func (w *work) ways() []app.UI {
 	return append(list, app.Button().Type("button").Class("button").ID("compare").Aria("expanded", w.compare).Text(text).OnClick(w.onCompare))
 }
 
-func (w *work) onCompare(ctx app.Context, e app.Event) { w.compare = !w.compare }
+func (w *work) onCompare(ctx app.Context, e app.Event) {
+	w.compare = !w.compare
+	if !w.bench.sheet.Done {
+		w.bench.sheet.Shown = true
+		w.save(ctx)
+	}
+}
 
 // background is where the rule comes from and, once the sheet was marked,
 // why it holds.
@@ -199,6 +219,12 @@ func (w *work) foot() app.UI {
 	s := &w.bench.sheet
 	next := w.bench.next()
 	switch {
+	case w.task != nil && (s.Done || w.task.silent() && written(s.Kind) && next < 0):
+		return app.Div().Class("bar").Body(w.task.foot(true)...)
+	case w.bench.isExample():
+		list = append(list, button("foot-own", w.onwardText(), true).OnClick(w.onOwn))
+	case s.Marked && s.Done && w.address.today:
+		list = append(list, button("foot-today", w.onwardText(), true).OnClick(w.onNextToday))
 	case s.Marked && s.Done && len(w.address.mix) > 0:
 		list = append(list, button("foot-mix", "Next of the mix", true).OnClick(w.onMix))
 	case s.Marked && s.Done:
@@ -210,8 +236,11 @@ func (w *work) foot() app.UI {
 	case next >= 0:
 		list = append(list, button("foot-line", fmt.Sprintf("Write line %d", next+1), true).OnClick(w.onNextLine))
 	}
-	if written(s.Kind) && s.begun() && !s.Done {
+	if written(s.Kind) && s.begun() && !s.Done && !w.task.silent() {
 		list = append(list, button("foot-mark", "Mark all", next < 0).OnClick(w.onMarkAll))
+	}
+	if w.task.silent() && s.begun() {
+		list = append(list, w.task.foot(false)[0])
 	}
 	return app.Div().Class("bar").Hidden(len(list) == 0).Body(list...)
 }

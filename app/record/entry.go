@@ -62,7 +62,7 @@ const Shown = 3
 // Bounds of what is read.
 const (
 	maxEntry = 8 << 10 // bytes of one entry
-	maxText  = 640     // bytes of a typed line
+	maxText  = 2 << 10 // bytes of a typed line
 	maxSteps = 60
 	maxID    = 80
 )

@@ -51,7 +51,7 @@ func TestEntriesThatCannotBe(t *testing.T) {
 		"of version 9":    `{"v":9,"id":"a","kind":"line","skill":"s"}`,
 		"not known":       `{"v":1,"id":"a","kind":"dance","skill":"s"}`,
 		"lacks its name":  `{"v":1,"kind":"line","skill":"s"}`,
-		"more in it":      `{"v":1,"id":"a","kind":"line","skill":"s","text":"` + strings.Repeat("7", 641) + `"}`,
+		"more in it":      `{"v":1,"id":"a","kind":"line","skill":"s","text":"` + strings.Repeat("7", 2049) + `"}`,
 		"more right":      `{"v":1,"id":"a","kind":"earlier","skill":"s","tries":1,"right":2}`,
 		"says nothing":    `{"v":1,"id":"a","kind":"brought","skill":"s"}`,
 		"cannot be":       `{"v":1,"id":"a","kind":"brought","skill":"s","from":{"s":-4,"d":1}}`,

@@ -31,6 +31,7 @@ const (
 	minutesPerLine = 0.5
 	minutesToStudy = 0.25 // a line that is shown
 	backlog        = 1.0  // times the session: more than this due, and nothing new is begun
+	longWait       = 14   // days
 	patience       = 7    // days after which something new is begun all the same
 )
 
@@ -122,17 +123,13 @@ func (p *planner) take(s *problems.Skill, why Why, cost float64) {
 }
 
 // due are the skills to work today, the chapters in turn, in each those most
-// likely to be lost first; before an examination first those that have not
-// had their turn in the last round.
+// likely to be lost first. What has waited long comes before them; so does,
+// before an examination, what has not had its turn in the last round.
 func (p *planner) due() []*problems.Skill {
 	list := p.where(p.Due)
 	kept := map[string]float64{}
 	for _, s := range list {
-		k := p.State.Skill(s.ID)
-		kept[s.ID] = k.Kept(p.Today)
-		if exam := p.exam(); exam > 0 && p.Today >= exam-lastRound && k.Last < exam-lastRound {
-			kept[s.ID]--
-		}
+		kept[s.ID] = p.State.Skill(s.ID).Kept(p.Today)
 	}
 	slices.SortStableFunc(list, func(a, b *problems.Skill) int { return cmp.Compare(kept[a.ID], kept[b.ID]) })
 	rank, in := map[string]int{}, map[int]int{}
@@ -140,8 +137,27 @@ func (p *planner) due() []*problems.Skill {
 		rank[s.ID] = in[s.Chapter]
 		in[s.Chapter]++
 	}
-	slices.SortStableFunc(list, func(a, b *problems.Skill) int { return cmp.Compare(rank[a.ID], rank[b.ID]) })
+	slices.SortStableFunc(list, func(a, b *problems.Skill) int {
+		return cmp.Or(
+			cmp.Compare(b2i(p.hadTurn(a)), b2i(p.hadTurn(b))),
+			cmp.Compare(b2i(p.waitedLong(b)), b2i(p.waitedLong(a))),
+			cmp.Compare(rank[a.ID], rank[b.ID]))
+	})
 	return list
+}
+
+// waitedLong reports whether a skill has been due for so long that it comes
+// first.
+func (v View) waitedLong(s *problems.Skill) bool {
+	in, ok := v.DueIn(s)
+	return ok && in <= -longWait
+}
+
+// hadTurn reports whether a skill was worked in the last round before an
+// examination.
+func (v View) hadTurn(s *problems.Skill) bool {
+	exam := v.exam()
+	return exam > 0 && v.Today >= exam-lastRound && v.State.Skill(s.ID).Last >= exam-lastRound
 }
 
 // shaky are skills that do not hold yet, those still with help first, then by
