@@ -38,6 +38,10 @@ var sums = map[string]func(g [4]float64) float64{
 	"flow": func(g [4]float64) float64 {
 		return float64(solver.PipeFlow(unit.Velocity(g[0]), unit.Length(g[1]), solver.RoundPipe))
 	},
+	"reynolds": func(g [4]float64) float64 { return solver.Reynolds(unit.Flow(g[0]), unit.Length(g[1]), g[2]) },
+	"velocity head": func(g [4]float64) float64 {
+		return float64(solver.FittingsHead(1, solver.PipeVelocity(unit.Flow(g[0]), unit.Length(g[1]), solver.RoundPipe)))
+	},
 	"friction head": func(g [4]float64) float64 {
 		loss := solver.HazenUS.Loss(unit.Flow(g[0]), g[1], unit.Length(g[2]))
 		return float64(loss) * g[3] / float64(solver.WaterColumn)
