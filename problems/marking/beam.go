@@ -31,7 +31,7 @@ type partial struct {
 type chosen struct {
 	from int // index of the partial
 	line int
-	j    judgement
+	j    int     // index of what the line is judged to be
 	cost float64 // of the whole tie
 	owed float64 // and with what the lines cost that no step is left for
 }
@@ -69,7 +69,7 @@ func (m *sheet) tie(f free) []int {
 	beam := []partial{{last: -1, own: make([]own, len(m.p.Steps))}}
 	var next []chosen
 	for i := range m.p.Steps {
-		next = next[:0]
+		next, m.judged = next[:0], m.judged[:0]
 		for b := range beam {
 			next = m.ways(next, f, &beam[b], b, i)
 		}
@@ -121,7 +121,8 @@ func (m *sheet) ways(next []chosen, f free, b *partial, index, i int) []chosen {
 		if !ok || !j.answers() && f.fixed[l] != i {
 			continue
 		}
-		c := chosen{from: index, line: l, j: j, cost: b.cost + j.cost()}
+		c := chosen{from: index, line: l, j: len(m.judged), cost: b.cost + j.cost()}
+		m.judged = append(m.judged, j)
 		if j.num.turned {
 			c.cost += costOtherUnit
 		}
@@ -146,7 +147,7 @@ func (m *sheet) goOn(b partial, c chosen, step int) partial {
 		return b
 	}
 	copy(m.own, b.own)
-	m.keep(step, c.j)
+	m.keep(step, m.judged[c.j])
 	b.own = slices.Clone(m.own)
 	b.used |= 1 << c.line
 	b.last = max(b.last, c.line)

@@ -28,7 +28,8 @@ type sheet struct {
 	slipsOf  [][]hypothesis     // by step: its slips, one each
 	families bool               // a slip of the problem is a belief on several lines
 
-	view    view // of one step, made by look
+	view    view        // of one step, made by look
+	judged  []judgement // of the step that is being tied
 	env     []float64
 	bandEnv []formula.Interval
 	spans   []formula.Interval
