@@ -72,6 +72,8 @@ type Rule struct {
 	Choices []string // the result is one of these words; the formula gives the index
 	Figures int      // figures the worked solution shows; 0: three
 	Why     string   // why this line is so, for those who ask
+	Table   string   // the table that the line reads, as solver.TableNamed knows it; empty: none
+	Row     string   // what finds its row: a number of the problem, or a word to be filled in
 	Slips   []Slip
 	Would   Would // what the result does where it is built or set; nil: nothing is
 }
@@ -94,6 +96,7 @@ type Slip struct {
 	Why     string // why it is wrong: physics, or the trade's reason
 	Next    string // how to see it next time
 	Family  string // one belief on several lines: the same word there
+	Allowed bool   // some offices work so: it is remarked on and costs nothing
 }
 
 // Units says in which working a slip can happen.

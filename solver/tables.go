@@ -55,7 +55,7 @@ func (t *Table) About(s unit.System, word string) []TableRow {
 	rows := t.Rows(s)
 	near := make([]bool, len(rows)+2)
 	for i, r := range rows {
-		if strings.Contains(strings.ToLower(r.Cells[0]), strings.ToLower(word)) {
+		if strings.Contains(plain(r.Cells[0]), plain(word)) {
 			near[i], near[i+1], near[i+2] = true, true, true
 		}
 	}
@@ -67,6 +67,9 @@ func (t *Table) About(s unit.System, word string) []TableRow {
 	}
 	return out
 }
+
+// plain is a text for comparing: small letters and plain spaces.
+func plain(text string) string { return strings.ToLower(strings.ReplaceAll(text, "\u00a0", " ")) }
 
 // in chooses the heading of a system.
 func in(us, si []string) func(unit.System) []string {

@@ -140,7 +140,7 @@ func tubeRows(s unit.System) []TableRow {
 
 func fittingHead(list []Fitting) func(unit.System) []string {
 	return func(s unit.System) []string {
-		head := []string{"Size, in"}
+		head := []string{"Size"}
 		for _, f := range list {
 			name := f.Name + ", ft"
 			if s != unit.US {
@@ -156,7 +156,7 @@ func fittingRows(list []Fitting) func(unit.System) []TableRow {
 	return func(s unit.System) []TableRow {
 		var out []TableRow
 		for i, size := range FittingSizes {
-			cells := []string{size}
+			cells := []string{nominal(size, s)}
 			for _, f := range list {
 				if s == unit.US {
 					cells = append(cells, cell(f.Feet[i], 3))
@@ -168,6 +168,16 @@ func fittingRows(list []Fitting) func(unit.System) []TableRow {
 		}
 		return out
 	}
+}
+
+// nominal is a size as the system tells it: "1-1/4 in", "DN 32".
+func nominal(size string, s unit.System) string {
+	for _, t := range Tubes {
+		if t.Nominal == size && s != unit.US {
+			return "DN " + strconv.Itoa(t.DN)
+		}
+	}
+	return size + " in"
 }
 
 func smoothRows(unit.System) []TableRow {
@@ -186,10 +196,15 @@ func speedRows(s unit.System) []TableRow {
 	return out
 }
 
-func motorRows(unit.System) []TableRow {
+func motorRows(s unit.System) []TableRow {
 	var out []TableRow
 	for _, hp := range Motors {
-		out = append(out, TableRow{hp, []string{cell(hp, 3), cell(mustUnit("hp").Convert(hp, mustUnit("kW")), 3)}})
+		kw := mustUnit("hp").Convert(hp, mustUnit("kW"))
+		key := hp
+		if s != unit.US {
+			key = kw
+		}
+		out = append(out, TableRow{key, []string{cell(hp, 3), cell(kw, 3)}})
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package draw
 import (
 	"math"
 	"strconv"
+	"strings"
 )
 
 // water draws a standing column of water between two heights.
@@ -122,6 +123,7 @@ func (f *figure) stack(sum string, parts ...string) {
 			f.hatch("device", Box{x, y, x + w, y + 18}, 6)
 		}
 		f.number(f.told(name), x0+wide+12, y+14, "")
+		f.write(strings.ReplaceAll(name, "_", " "), 352, y+14, "end")
 		x += w
 	}
 }

@@ -14,8 +14,12 @@ func (f *figure) bend() {
 	if out.Y > 216 {
 		out = Point{c.X + (216-c.Y)/math.Tan(a), 216}
 	}
-	f.add(line("cw", 14, in, c, out))
-	f.add(line("gap", 9, in, c, out))
+	for _, side := range []float64{-7, 7} {
+		mitre := side / math.Cos(a/2)
+		f.add(line("cw", 1.8, Point{in.X, in.Y + side},
+			Point{c.X - mitre*math.Sin(a/2), c.Y + mitre*math.Cos(a/2)},
+			Point{out.X - side*math.Sin(a), out.Y + side*math.Cos(a)}))
+	}
 	f.arrow("device", 2.4, in, Point{c.X - 14, c.Y})
 	// The bend is pushed to its outer side, along the line that halves it.
 	x, y := math.Sin(a/2), -math.Cos(a/2)

@@ -73,7 +73,7 @@ var arresterSizeSkill = problems.Skill{
 		},
 		{
 			Name: "size", Says: "size of the arrester", Measure: &measure.Answer,
-			Formula: "(each > most_a) + (each > most_b) + (each > most_c) + (each > most_d) + (each > most_e)",
+			Formula: "(each > most_a) + (each > most_b) + (each > most_c) + (each > most_d) + (each > most_e)", Table: "arresters", Row: "each",
 			Choices: []string{"A", "B", "C", "D", "E", "F"},
 			Would:   fitArrester,
 			Why:     "Go down the table to the first row that is large enough.",

@@ -103,7 +103,7 @@ func rowGivens(both bool) []problems.Given {
 func rowRules(units, says string, both bool) []problems.Rule {
 	past := problems.Rule{
 		Name: "past", Says: "units above the row below", Measure: &measure.Units,
-		Formula: units + " - row_low",
+		Formula: units + " - row_low", Table: "demand", Row: units,
 		Why:     "The flow goes up from the lower row by the part of the way that the units have gone.",
 		Slips: []problems.Slip{{
 			ID: "from-the-row-above", Formula: "row_high - " + units,
@@ -129,10 +129,10 @@ func rowRules(units, says string, both bool) []problems.Rule {
 				Next: "Find your units between the rows before you look at any flow.",
 			},
 			{
-				ID: "row-above", Formula: "flow_high",
+				ID: "row-above", Formula: "flow_high", Allowed: true,
 				Did:  "You took {flow_high}, the flow of the row above.",
-				Why:  "That is safe, and some offices allow it, but here the value between the rows is asked. Taken up at each section, a whole riser grows a size.",
-				Next: "Read what is asked: the row above, or between the rows.",
+				Why:  "Many offices round up to the next row, and it is on the safe side. Read between the rows it is {right}. Taken up at each section, a whole riser grows a size.",
+				Next: "Ask your office which it does: the row above, or between the rows.",
 			},
 			{
 				ID: "in-proportion", Formula: "flow_low x " + units + " / row_low",

@@ -31,13 +31,13 @@ var fixtureUnitsSkill = problems.Skill{
 	Rules: []problems.Rule{
 		{
 			Name: "closet_sum", Says: "units of the water closets of a level", Measure: &measure.Units,
-			Formula: "closets x closet_units",
-			Why:     "Each fixture puts its units on the pipe; a water closet has cold water only.",
+			Formula: "closets x closet_units", Table: "units", Row: "water closet",
+			Why: "Each fixture puts its units on the pipe; a water closet has cold water only.",
 		},
 		{
 			Name: "sink_sum", Says: "units of the {sink_name} of a level", Measure: &measure.Units,
-			Formula: "sinks x sink_units",
-			Why:     "The pipe feeds both waters, so the total column counts.",
+			Formula: "sinks x sink_units", Table: "units", Row: "{sink_one}",
+			Why: "The pipe feeds both waters, so the total column counts.",
 			Slips: []problems.Slip{
 				{
 					ID: "cold-and-hot-second", Family: "cold-and-hot", Formula: "sinks x (sink_cold + sink_hot)",
@@ -55,8 +55,8 @@ var fixtureUnitsSkill = problems.Skill{
 		},
 		{
 			Name: "other_sum", Says: "units of the {other_name} of a level", Measure: &measure.Units,
-			Formula: "others x other_units",
-			Why:     "The pipe feeds both waters, so the total column counts.",
+			Formula: "others x other_units", Table: "units", Row: "{other_one}",
+			Why: "The pipe feeds both waters, so the total column counts.",
 			Slips: []problems.Slip{{
 				ID: "cold-and-hot-third", Family: "cold-and-hot", Formula: "others x (other_cold + other_hot)",
 				Did:  "You added the cold and the hot column of {other_one}.",

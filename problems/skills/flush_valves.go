@@ -25,8 +25,8 @@ var flushValveUnitsSkill = problems.Skill{
 	Rules: []problems.Rule{
 		{
 			Name: "closet_sum", Says: "units of the water closets", Measure: &measure.Units,
-			Formula: "four_closets + (closets - 4) x further",
-			Why:     "The table adds up the first four with falling values; from the fifth on each adds the same.",
+			Formula: "four_closets + (closets - 4) x further", Table: "flush-valves", Row: "closets",
+			Why: "The table adds up the first four with falling values; from the fifth on each adds the same.",
 			Slips: []problems.Slip{
 				{
 					ID: "each-as-the-first", Formula: "closets x first_closet",

@@ -24,7 +24,7 @@ var hazenWilliamsSkill = problems.Skill{
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "rate", Says: "friction of the tube at this flow", Measure: &measure.Friction,
+			Name: "rate", Says: "friction of the tube at this flow", Measure: &measure.Friction, Table: "hazen-williams",
 			Formula: "hazen x (flow / flow_base / c_factor)^1.852 / (bore / bore_base)^4.87",
 			Metric:  "gamma x hazen x (flow / flow_base / c_factor)^1.852 / (bore / bore_base)^4.87",
 			Why:     "Friction grows with nearly the square of the flow, and falls with nearly the fifth power of the bore. A high C is a smooth pipe.",

@@ -14,7 +14,7 @@ var hotDemandCurveSkill = problems.Skill{
 	Givens: append(hotFixtures(), rowGivens(true)...),
 	Rules: append([]problems.Rule{
 		{
-			Name: "per_level", Says: "hot units of one level", Measure: &measure.Units,
+			Name: "per_level", Says: "hot units of one level", Measure: &measure.Units, Table: "units", Row: "lavatory",
 			Formula: "lavs x lav_hot + showers x shower_hot",
 			Why:     "The hot main carries hot water only, so the hot column counts; a water closet has none.",
 			Slips: []problems.Slip{

@@ -11,7 +11,7 @@ import (
 )
 
 var motorRule = problems.Rule{
-	Name: "motor", Says: "next standard motor", Measure: &measure.Motor, Whole: true,
+	Name: "motor", Says: "next standard motor", Measure: &measure.Motor, Whole: true, Table: "motors", Row: "shaft",
 	Formula: "next_motor_hp(shaft)", Metric: "next_motor_hp(shaft x power_factor)",
 	Why:   "Motors come in steps. The one that is bought gives at least the shaft's power.",
 	Would: fitMotor,

@@ -68,7 +68,7 @@ var recirculationRequiredSkill = problems.Skill{
 			}},
 		},
 		{
-			Name: "by_length", Says: "longer than the rule allows", Measure: &measure.Answer, Choices: []string{"no", "yes"},
+			Name: "by_length", Says: "longer than the rule allows", Measure: &measure.Answer, Choices: []string{"no", "yes"}, Table: "limits", Row: "recirculation",
 			Formula: "length > length_limit",
 			Why:     "\"More than\" means the limit itself is still allowed.",
 			Slips: []problems.Slip{{

@@ -127,7 +127,7 @@ var developedLengthSkill = problems.Skill{
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "elbow_length", Says: "tube that the elbows stand for", Measure: &measure.PipeLength,
+			Name: "elbow_length", Says: "tube that the elbows stand for", Measure: &measure.PipeLength, Table: "{fittings}", Row: "{size}",
 			Formula: "elbows x elbow_each",
 			Why:     "Each elbow stirs the water up as so much straight tube would slow it.",
 			Slips: []problems.Slip{
@@ -146,7 +146,7 @@ var developedLengthSkill = problems.Skill{
 			},
 		},
 		{
-			Name: "tee_length", Says: "tube that the tees stand for", Measure: &measure.PipeLength,
+			Name: "tee_length", Says: "tube that the tees stand for", Measure: &measure.PipeLength, Table: "{fittings}", Row: "{size}",
 			Formula: "tees x tee_each",
 			Why:     "Water that turns into the branch of a tee loses more than in an elbow.",
 			Slips: []problems.Slip{
@@ -208,9 +208,9 @@ func init() { add(&developedLengthSkill) }
 
 func drawDevelopedLength(s *building.Sheet) {
 	suppliedTower(s, building.Plan{Min: 3, Max: 12})
-	table, says := solver.FittingsIllinois, "77 Ill. Adm. Code 890, Table Q, cast fittings"
+	table, says, name := solver.FittingsIllinois, "77 Ill. Adm. Code 890, Table Q, cast fittings", "fittings-cast"
 	if s.Chance(0.5) {
-		table, says = solver.FittingsCopper, "IPC, Table E103.3(5), soldered fittings"
+		table, says, name = solver.FittingsCopper, "IPC, Table E103.3(5), soldered fittings", "fittings-copper"
 	}
 	i := s.Int(2, 6)
 	j := i - 1
@@ -231,6 +231,7 @@ func drawDevelopedLength(s *building.Sheet) {
 	s.Name("size", sizeWords(s, solver.FittingSizes[i]))
 	s.Name("other_size", sizeWords(s, solver.FittingSizes[j]))
 	s.Name("table_says", says)
+	s.Name("fittings", name)
 	s.Set("pipe", pipe)
 	s.Set("elbows", float64(elbows))
 	s.Set("elbow_each", each(elbow, i))

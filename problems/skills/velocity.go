@@ -25,7 +25,7 @@ var pipeVelocitySkill = problems.Skill{
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "velocity", Says: "speed of the water", Measure: &measure.Velocity,
+			Name: "velocity", Says: "speed of the water", Measure: &measure.Velocity, Table: "copper-tube", Row: "nominal",
 			Formula: "velocity_factor x flow / bore^2",
 			Why:     "The same flow through a smaller opening must run faster, and the opening goes with the square of the bore.",
 			Slips: []problems.Slip{
@@ -50,7 +50,7 @@ var pipeVelocitySkill = problems.Skill{
 			},
 		},
 		{
-			Name: "too_fast", Says: "is that too fast for {water}?", Measure: &measure.Answer,
+			Name: "too_fast", Says: "is that too fast for {water}?", Measure: &measure.Answer, Table: "velocity",
 			Formula: "velocity > limit", Choices: []string{"no", "yes"},
 			Why: "The limit is for the water in this pipe: hot water wears copper sooner, and the hotter the sooner.",
 			Slips: []problems.Slip{{
@@ -118,7 +118,7 @@ var pipeCapacitySkill = problems.Skill{
 	},
 	Rules: []problems.Rule{
 		{
-			Name: "capacity", Says: "flow of the tube at the limit", Measure: &measure.FlowRate,
+			Name: "capacity", Says: "flow of the tube at the limit", Measure: &measure.FlowRate, Table: "copper-tube", Row: "nominal",
 			Formula: "limit x bore^2 / velocity_factor",
 			Why:     "Opening times speed is flow; the figure holds the units together.",
 			Slips: []problems.Slip{
