@@ -54,6 +54,9 @@ func (p *Problem) wrongAnswers() []Option {
 	for i := range p.Steps {
 		for k := range p.Steps[i].Wrongs {
 			w := &p.Steps[i].Wrongs[k]
+			if w.Allowed {
+				continue
+			}
 			v := p.Carried(map[int]*Wrong{i: w})
 			last := v[len(v)-1]
 			if a.plausible(last) && a.apartFrom(last, a.Value) {

@@ -20,6 +20,9 @@ func (p *Problem) Plant(turn uint64) (Planted, bool) {
 	var places []place
 	for i := range p.Steps {
 		for k := range p.Steps[i].Wrongs {
+			if p.Steps[i].Wrongs[k].Allowed {
+				continue
+			}
 			v := p.Carried(map[int]*Wrong{i: &p.Steps[i].Wrongs[k]})
 			if !slices.ContainsFunc(indexes(len(v)), func(j int) bool { return j >= i && !p.Steps[j].plausible(v[j]) }) {
 				places = append(places, place{i, k})

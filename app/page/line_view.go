@@ -103,7 +103,7 @@ func (w *work) finding(i int, f marking.Finding, ok bool) []app.UI {
 		app.Strong().Text(j.word),
 		app.If(w.bench.sheet.Kind != free && readsApart(f), app.Span().Class("read-as").Text("read as "+f.ReadAs)),
 	)}
-	if f.Verdict == marking.Right || f.Verdict == marking.Empty {
+	if f.Verdict == marking.Right && len(f.Slips) == 0 || f.Verdict == marking.Empty {
 		return list
 	}
 	if i != w.bench.fault() && !w.opened[i] && w.bench.wrong(i) {

@@ -15,6 +15,7 @@ type judgement struct {
 	after   int  // the last wrong line it rests on; -1
 	coarse  bool // a rounded constant was used
 	fact    bool // a whole number: worded as a fact about the number
+	allowed bool // some offices work so: slips holds what is remarked on
 	givens  []taken
 	right   float64 // what the step gives from the learner's own numbers
 	num     number

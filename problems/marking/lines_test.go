@@ -132,6 +132,37 @@ func TestALineMayLookUp(t *testing.T) {
 	assert.Equal(t, marking.Slip, r.Lines[1].Verdict, "%+v", r.Lines[1])
 }
 
+// What some offices do is remarked on and costs nothing, on its own line and
+// on those that follow.
+func TestTheRowAboveCostsNothing(t *testing.T) {
+	for _, id := range []string{"demand-from-units", "continuous-load"} {
+		s, ok := skills.ByID(id)
+		require.True(t, ok)
+		for seed := range uint64(20) {
+			p, err := problems.New(s, seed, problems.Defaults)
+			require.NoError(t, err)
+			at := p.Slot("demand") - len(p.Told)
+			var above *problems.Wrong
+			for k := range p.Steps[at].Wrongs {
+				if w := &p.Steps[at].Wrongs[k]; w.ID == "row-above" {
+					above = w
+				}
+			}
+			require.NotNil(t, above)
+			blanks := make([]string, len(p.Steps))
+			for i, v := range p.Carried(map[int]*problems.Wrong{at: above}) {
+				blanks[i] = p.Steps[i].Text(v)
+			}
+			r := marking.Blanks(p, blanks)
+			assert.Equal(t, r.Of, r.Marks, "%s %d: %q", id, seed, blanks)
+			assert.True(t, r.Done)
+			assert.Equal(t, -1, r.First)
+			assert.Empty(t, r.Slips)
+			assert.Contains(t, r.Lines[at].Says, "row above")
+		}
+	}
+}
+
 func TestHowALineWasReadIsTold(t *testing.T) {
 	for _, c := range []struct{ line, step, reads string }{
 		{"0.433x96=41.6psi", "pressure lost going up", "0.433 × 96 = 41.6 psi"},

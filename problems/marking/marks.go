@@ -48,7 +48,7 @@ func (m *sheet) result(byStep, byLine []Finding) Result {
 	r.First = earliest(byStep, byLine)
 	for _, f := range byStep {
 		for _, s := range f.Slips {
-			if !slices.Contains(r.Slips, s.ID) && f.Verdict != PossibleSlip {
+			if !slices.Contains(r.Slips, s.ID) && f.Verdict != PossibleSlip && !f.Verdict.Good() {
 				r.Slips = append(r.Slips, s.ID)
 			}
 		}

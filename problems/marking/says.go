@@ -45,6 +45,9 @@ func (m *sheet) named(step int, w wrongAt, of hypothesis, j judgement) Named {
 func (m *sheet) says(f *Finding, j judgement) string {
 	s := &m.p.Steps[f.Step]
 	right := s.Text(j.right)
+	if j.allowed {
+		return "Right, as some offices do it. " + f.Slips[0].Did + " " + f.Slips[0].Why
+	}
 	switch j.verdict {
 	case Right:
 		if j.coarse {

@@ -56,8 +56,23 @@ func (m *sheet) slips(v *view, r *reach, j *judgement) bool {
 	j.verdict = PossibleSlip
 	if len(fit) <= 2 && (r.hasExpr || len(v.hidden) == 0 || m.lambda(v, r.number) <= lambdaMerged) {
 		j.verdict = Slip
+		j.allow()
 	}
 	return true
+}
+
+// allow makes a line right that some offices would work as it is.
+func (j *judgement) allow() {
+	for _, h := range j.slips {
+		if slices.ContainsFunc(h.wrongs, func(w wrongAt) bool { return !w.Allowed }) {
+			continue
+		}
+		j.slips, j.allowed, j.verdict = []hypothesis{h}, true, Right
+		if !j.sound {
+			j.verdict = FollowThrough
+		}
+		return
+	}
 }
 
 // isTrue reports the value that right working has there, as anybody may have

@@ -132,7 +132,7 @@ var plain = []learner{
 // not nothing.
 func does(p *problems.Problem, i int, w *problems.Wrong) bool {
 	v := w.Bound.Eval(p.Env())
-	return sayable(&p.Steps[i], v) && (math.Abs(v) > 1e-9 || len(p.Steps[i].Choices) > 0)
+	return !w.Allowed && sayable(&p.Steps[i], v) && (math.Abs(v) > 1e-9 || len(p.Steps[i].Choices) > 0)
 }
 
 // names reports whether a line is called a slip for certain, and that one.
