@@ -92,7 +92,7 @@ func byLU(t *testing.T, n *solver.Network, f *solver.Flows) (flow, pressure []fl
 func TestNetworksAgainstGonumLU(t *testing.T) {
 	runs := uint64(150)
 	if testing.Short() {
-		runs = 30
+		runs = 16
 	}
 	flow, pressure, links, checked := 0.0, 0.0, 0, 0
 	for seed := range runs {

@@ -149,7 +149,7 @@ func holds(t *testing.T, n *solver.Network, f *solver.Flows, says string) (mass,
 func TestRandomNetworksKeepMassAndEnergy(t *testing.T) {
 	runs := uint64(1000)
 	if testing.Short() {
-		runs = 200
+		runs = 100
 	}
 	rounds, mass, energy, shut, pumped := 0, 0.0, 0.0, 0, 0
 	for seed := range runs {

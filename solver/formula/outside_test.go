@@ -224,12 +224,16 @@ func answers(t *testing.T, pairs []pair) ([]struct {
 func TestExpressionsAgainstMathjs(t *testing.T) {
 	w := writer{rand.New(rand.NewPCG(7, 7))}
 	var pairs []pair
-	for range 3000 {
+	runs := 3000
+	if testing.Short() {
+		runs = 300
+	}
+	for range runs {
 		dim := append(dimensions, "")[w.rng.IntN(len(dimensions)+1)]
 		pairs = append(pairs, w.sum(dim, 1+w.rng.IntN(4)))
 	}
 	good := len(pairs)
-	for range 400 {
+	for range runs / 8 {
 		at := w.rng.IntN(len(dimensions))
 		other := dimensions[(at+1+w.rng.IntN(len(dimensions)-1))%len(dimensions)]
 		pairs = append(pairs, w.join(w.term(dimensions[at], 2), w.one([]string{"+", "-"}), w.term(other, 2)))
