@@ -9,8 +9,8 @@ require (
 	github.com/maxence-charriere/go-app/v9 v9.8.0
 	github.com/open-spaced-repetition/go-fsrs/v4 v4.0.0
 	github.com/stretchr/testify v1.12.1
-	rsc.io/qr v0.2.0
 	gonum.org/v1/gonum v0.17.0
+	rsc.io/qr v0.2.0
 )
 
 require (
