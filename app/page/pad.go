@@ -96,7 +96,7 @@ func (w *work) onwardKey() app.UI {
 	switch {
 	case w.bench.sheet.Kind == mistake:
 		return b.Text("Clear line").OnClick(w.onClear)
-	case w.bench.sheet.Kind == blanks && w.at == len(w.bench.p.Steps)-1:
+	case w.bench.sheet.Kind == blanks && w.at == len(w.bench.p.Steps)-1 && !w.task.silent():
 		return b.Text("Mark all").OnClick(w.onMarkAll)
 	}
 	return b.Text("Next line").OnClick(w.onOnward)
@@ -106,6 +106,9 @@ func (w *work) onwardKey() app.UI {
 // to any step.
 func (w *work) markKey() app.UI {
 	b := app.Button().Type("button").Class("key", "mark").ID("mark-line").TabIndex(-1)
+	if w.task.silent() && w.bench.sheet.Kind != mistake {
+		return b.Text("Done").OnClick(w.onMarkAll)
+	}
 	if w.bench.sheet.Kind == free {
 		return b.Text("Mark all").OnClick(w.onMarkAll)
 	}

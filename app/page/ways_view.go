@@ -28,7 +28,7 @@ func (w *work) otherKinds() app.UI {
 
 // scheme is the mark scheme, once the sheet was marked.
 func (w *work) scheme() app.UI {
-	if !w.bench.sheet.Marked {
+	if !w.bench.sheet.Marked || w.task != nil && !w.bench.sheet.Done {
 		return app.Details().Class("scheme").Hidden(true)
 	}
 	var list []app.UI
