@@ -43,7 +43,8 @@ type Link struct {
 
 // Flows is a network solved. Mass and Energy say how well: the largest flow
 // that a node loses, over the largest flow; and the largest pressure that a
-// link's loss is off by, over the largest pressure.
+// link's loss is off by, over the largest pressure. A node that only shut check
+// valves tie to the rest has the pressure that would leak through them.
 type Flows struct {
 	Flow         []unit.Flow     // of each link
 	Pressure     []unit.Pressure // at each node
