@@ -1,0 +1,46 @@
+package devices
+
+import "slices"
+
+// Detail is a sound arrangement, what it keeps, and the faults met in it.
+type Detail struct {
+	Arrangement
+	Checks []Check
+	Faults []Fault
+}
+
+// Details are the details in the order of the flow.
+func Details() []*Detail { return details }
+
+var details = []*Detail{
+	&entryDetail, &compoundMeterDetail, &backflowDetail, &boosterDetail, &riserFootDetail,
+	&valveStationDetail, &parallelStationDetail, &downFeedDetail,
+	&heaterDetail, &reliefDetail, &mixingDetail, &returnDetail, &branchReturnsDetail, &branchEndDetail,
+}
+
+// DetailByID is the detail of an arrangement.
+func DetailByID(id string) (*Detail, bool) {
+	i := slices.IndexFunc(details, func(d *Detail) bool { return d.ID == id })
+	if i < 0 {
+		return nil, false
+	}
+	return details[i], true
+}
+
+// Broken are the ids of the checks that a does not keep.
+func (d *Detail) Broken(a *Arrangement) []string {
+	var ids []string
+	for i := range d.Checks {
+		if !d.Checks[i].Holds(a) {
+			ids = append(ids, d.Checks[i].ID)
+		}
+	}
+	return ids
+}
+
+// With is the arrangement with a fault in it.
+func (d *Detail) With(f *Fault) *Arrangement {
+	a := d.Clone()
+	f.Change(a)
+	return a
+}

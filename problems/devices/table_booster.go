@@ -1,0 +1,76 @@
+package devices
+
+// boosterDevices make a booster set.
+var boosterDevices = []Device{
+	{
+		ID: "low-suction-switch", Name: "low-suction switch", Part: Booster,
+		Purpose: "stops the pumps before they draw the street below what it must keep",
+		Place:   "on the suction header, close to the pumps",
+		Without: "At the peak hour the pumps pull the main below its least pressure, and foul water is drawn in from leaks and neighbours.",
+		Source:  read("UPC 2024, 609.9: cut-off within 5 ft of the inlet, not less than 10 psi"), Near: []string{"pressure-switch", "relief-valve", "check-valve"},
+	},
+	{
+		ID: "pump", Name: "booster pump", Part: Booster,
+		Purpose: "adds the pressure that the street lacks",
+		Place:   "after the backflow preventer and its losses, at the foot of the building, with a second one to stand by",
+		Way:     "arrow with the flow",
+		Without: "The top floors are dry or have a trickle, most of all at the busy hour.",
+		Caution: "Lock out and prove dead before the coupling guard comes off. Never run it dry or against a shut valve.",
+		Source:  read("UPC, 608.1: where the street is too weak, a tank and pump"), Near: []string{"circulator", "pressure-tank", "reducing-valve"},
+	},
+	{
+		ID: "check-valve", Name: "check valve at the pump's discharge", Part: Booster,
+		Purpose: "holds the standing column when the pump stops, and keeps a running pump from pushing back through a resting one",
+		Place:   "on the discharge of each pump, between pump and isolating valve",
+		Way:     "arrow with the flow",
+		Without: "The building's column runs back through the resting pump, which spins backwards, and the pressure falls as soon as the pump stops.",
+		Shows:   ShowsBack,
+		Source:  practice, Near: []string{"backflow-preventer", "relief-valve", "return-check"},
+	},
+	{
+		ID: "flexible-connector", Name: "flexible connector", Part: Booster,
+		Purpose: "keeps the shaking of the pump out of the pipes",
+		Place:   "on suction and discharge of each pump, between pump and rigid pipe",
+		Without: "The pump is heard on every floor, and joints near it crack from shaking.",
+		Source:  practice, Near: []string{"expansion-loop", "arrester", "restraint"},
+	},
+	{
+		ID: "pressure-switch", Name: "pressure switch or transmitter", Part: Booster,
+		Purpose: "starts and stops the pumps by the pressure where it stands",
+		Place:   "on the discharge header, after the checks",
+		Without: "The pumps run by hand, or all the time.",
+		Source:  practice, Near: []string{"low-suction-switch", "aquastat", "pressure-gauge"},
+	},
+	{
+		ID: "pressure-tank", Name: "pressure tank", Part: Booster,
+		Purpose: "gives out a little water between two starts, so that the pumps rest at small draws",
+		Place:   "on the discharge side or high in the building, with a valve and a drain; its air set with the tank empty of water",
+		Without: "The pump starts for every tap, and its motor burns out.",
+		Caution: "It is a pressure vessel: let the water out, then the air, before it is opened.",
+		Source:  practice, Near: []string{"expansion-tank", "arrester", "pump"},
+	},
+	{
+		ID: "relief-valve", Name: "pressure relief valve", Part: Booster,
+		Purpose: "opens when everything else has failed, before the weakest part bursts",
+		Place:   "on the discharge header of a booster or behind a reducing valve, with its outlet to a drain in sight",
+		Way:     "inlet to the line, with no valve between",
+		Without: "A stuck valve or a pump at no flow puts its whole pressure on the weakest joint.",
+		Caution: "Never plug, shut or reduce it. One that weeps is a symptom.",
+		Source:  practice, Near: []string{"reducing-valve", "expansion-tank", "temperature-relief"},
+	},
+	{
+		ID: "pump-bypass", Name: "bypass of the set, with a check", Part: Booster,
+		Purpose: "lets the street feed the lower floors when the pumps have no power",
+		Place:   "from the suction to the discharge header, with a check that lets water through to the building only",
+		Way:     "its check opens toward the building",
+		Without: "In a power failure every floor is dry, even those that the street could feed.",
+		Source:  practice, Near: []string{"meter-bypass", "reducing-bypass", "check-valve"},
+	},
+	{
+		ID: "isolating-valve", Name: "isolating valve", Part: Booster,
+		Purpose: "lets one device be taken out while the rest stays in service",
+		Place:   "on each side of whatever wears: pump, meter, strainer, reducing valve, heater, circulator",
+		Without: "Changing one device drains the whole line.",
+		Source:  practice, Near: []string{"check-valve", "balancing-valve", "fixture-stop"},
+	},
+}

@@ -1,0 +1,121 @@
+package devices
+
+// heaterDevices stand at a storage heater.
+var heaterDevices = []Device{
+	{
+		ID: "feed-check", Name: "check valve on the cold feed", Part: Heater,
+		Purpose: "keeps hot water from being pushed back into the cold pipe",
+		Place:   "on the heater's cold feed, ahead of the expansion tank",
+		Way:     "arrow toward the heater",
+		Without: "Hot water creeps back into the cold riser, and cold taps near the heater run warm.",
+		Caution: "It closes the system: the growing water must have an expansion tank.",
+		Source:  practice, Near: []string{"backflow-preventer", "return-check", "heat-trap"},
+	},
+	{
+		ID: "expansion-tank", Name: "expansion tank", Part: Heater,
+		Purpose: "takes in the water that grows as it is heated, where a check or a reducing valve closes the way back",
+		Place:   "on the cold feed between the check valve and the heater, with no valve that could cut it off",
+		Without: "Each heating drives the pressure up until the relief valve weeps or the tank is strained.",
+		Shows:   ShowsGrowth,
+		Caution: "Set its air with the water side empty. Never open a charged shell.",
+		Source:  read("IPC text, 607.3, as Philadelphia adopted it: on the cold supply, downstream of checks and reducing valves"), Near: []string{"pressure-tank", "arrester", "temperature-relief"},
+	},
+	{
+		ID: "vacuum-relief", Name: "vacuum relief valve", Part: Heater,
+		Purpose: "lets air in before a falling column sucks the tank empty or flat",
+		Place:   "on the cold feed, above the top of the tank",
+		Way:     "upright",
+		Without: "A riser that is drained siphons the tank: it buckles, or its element burns dry.",
+		Shows:   ShowsSiphon,
+		Source:  read("UPC 2015, 608.7 (tank above the outlets); IRC P2804.7 (bottom-fed tank); BC 2024, 2.6.1.7.(8)"), Near: []string{"vacuum-breaker", "air-vent", "temperature-relief"},
+	},
+	{
+		ID: "dip-tube", Name: "dip tube", Part: Heater,
+		Purpose: "leads the cold water to the bottom of the tank, under the hot",
+		Place:   "inside the tank, in its cold inlet at the top",
+		Without: "Cold water runs straight across to the hot outlet: the tank is full of heat and the tap runs lukewarm.",
+		Source:  practice, Near: []string{"tank-anode", "heat-trap", "drain-cock"},
+	},
+	{
+		ID: "tank-anode", Name: "anode rod", Part: Heater,
+		Purpose: "corrodes in place of the steel of the tank",
+		Place:   "in the top of the tank, where it can be drawn out and looked at",
+		Without: "The tank rusts through at the first pore of its lining.",
+		Source:  practice, Near: []string{"dip-tube", "service-anode", "dielectric-union"},
+	},
+	{
+		ID: "temperature-relief", Name: "temperature and pressure relief valve", Part: Heater,
+		Purpose: "opens when the tank is too hot or its pressure too high, so that it cannot burst",
+		Place:   "in the top six inches of the tank, with no valve between it and the tank",
+		Without: "With a stuck thermostat the water passes 212 °F (100 °C) under pressure, and when the tank fails it flashes to steam and wrecks the room.",
+		Caution: "Never plug, shut, reduce or thread its discharge. It is not there to handle everyday expansion.",
+		Source:  read("Illinois Plumbing Code, 890.1230: 210 °F, not above the rating nor 150 psi, top 6 in"), Near: []string{"expansion-tank", "vacuum-relief", "relief-valve"},
+	},
+	{
+		ID: "relief-discharge", Name: "relief discharge pipe", Part: Heater,
+		Purpose: "leads scalding water from the relief valve down to where it hurts nobody and can be seen",
+		Place:   "full size from the valve downward, ending in an air gap over a drain",
+		Way:     "falls all the way; no valve, no trap, no thread at its end",
+		Without: "Whoever stands by the heater is scalded.",
+		Caution: "Its height above the floor differs by code.",
+		Source:  read("UPC 2015, 608.5: full size, downward, no trap, no thread"), Near: []string{"drain-cock", "air-gap-drain", "vacuum-relief"},
+	},
+	{
+		ID: "drain-cock", Name: "drain cock of the tank", Part: Heater,
+		Purpose: "empties the tank and flushes out its sediment",
+		Place:   "at the bottom of the tank",
+		Without: "Sediment builds up over the burner or the element, and the tank cannot be emptied.",
+		Caution: "Power or gas off first; a dry element burns out.",
+		Source:  practice, Near: []string{"riser-drain", "relief-discharge", "entry-strainer"},
+	},
+	{
+		ID: "dielectric-union", Name: "dielectric union", Part: Heater,
+		Purpose: "keeps copper from eating steel where the two meet",
+		Place:   "where a copper line joins a steel tank or pipe",
+		Without: "The steel thread by the copper pits and leaks.",
+		Source:  practice, Near: []string{"tank-anode", "bonding-jumper", "flexible-connector"},
+	},
+	{
+		ID: "heat-trap", Name: "heat trap", Part: Heater,
+		Purpose: "keeps hot water from rising out of the resting tank into the pipes",
+		Place:   "at the tank's hot and cold connections, as a loop or a nipple",
+		Without: "The pipes above the tank stay warm all night, and the tank loses heat.",
+		Source:  practice, Near: []string{"dip-tube", "feed-check", "insulation"},
+	},
+	{
+		ID: "thermostat", Name: "thermostat of the heater", Part: Heater,
+		Purpose: "keeps the store hot enough to hold Legionella down",
+		Place:   "in the heater, set for the store and not for the tap",
+		Without: "The store drifts warm, where Legionella grows, or boils.",
+		Source:  read("National code text through Quebec, 2.6.1.12: 60 °C in electric storage heaters"), Near: []string{"aquastat", "mixing-valve", "thermometer"},
+	},
+}
+
+// mixingDevices bring stored water down to what may be sent out.
+var mixingDevices = []Device{
+	{
+		ID: "mixing-valve", Name: "master mixing valve", Part: Mixing,
+		Purpose: "mixes the stored hot water down to what the loop is meant to carry, and holds it there",
+		Place:   "at the heater's outlet, with checks and strainers on both legs",
+		Beside:  []string{"mixing-checks", "thermometer"},
+		Without: "The loop runs at storage temperature and near taps scald.",
+		Shows:   ShowsScald,
+		Caution: "It is no protection for a shower or bath: the limit belongs at the fixture.",
+		Source:  practice, Near: []string{"fixture-limiter", "balancing-valve", "thermostat"},
+	},
+	{
+		ID: "mixing-checks", Name: "checks on both legs of a mixing valve", Part: Mixing,
+		Purpose: "keep hot and cold from crossing through the mixing valve",
+		Place:   "on the hot and on the cold leg, next to the valve",
+		Way:     "arrows toward the valve",
+		Without: "Hot water crosses into the cold pipe when nobody draws: cold taps run warm at night.",
+		Source:  practice, Near: []string{"feed-check", "return-check", "backflow-preventer"},
+	},
+	{
+		ID: "thermometer", Name: "thermometer", Part: Mixing,
+		Purpose: "shows the temperature at that place",
+		Place:   "after the mixing valve, in the heater's outlet and in each return",
+		Without: "A mixing valve that drifts is first noticed by whoever is scalded.",
+		Source:  practice, Near: []string{"pressure-gauge", "aquastat", "thermostat"},
+	},
+}
