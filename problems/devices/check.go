@@ -51,18 +51,6 @@ func faces(run, device string) func(*Arrangement) bool {
 	}
 }
 
-// beside holds where a device has another next to it, ahead or behind.
-func beside(run, device, other string) func(*Arrangement) bool {
-	return func(a *Arrangement) bool {
-		r := a.run(run)
-		if r == nil || r.at(device) < 0 {
-			return true
-		}
-		i := r.at(device)
-		return i > 0 && r.Stand[i-1].Device == other || i+1 < len(r.Stand) && r.Stand[i+1].Device == other
-	}
-}
-
 // both holds where a device has another somewhere ahead of it and somewhere
 // behind it in the run.
 func both(run, device, other string) func(*Arrangement) bool {
