@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"runtime"
 	"strings"
 	"testing"
 
@@ -131,41 +130,5 @@ func TestAClassIsMarkedFromFilesFoldersAndArchives(t *testing.T) {
 	assert.Equal(t, 4, strings.Count(out.String(), "\r\n"))
 	for _, bad := range [][]string{{}, {"/none"}, {"-set", "x", dir}, {"-override", "/none", dir}, {marks}} {
 		assert.Error(t, ClassMark(bad, &out, &errs), "%v", bad)
-	}
-}
-
-// benchClass writes n hand-ins of ten problems into a folder.
-func benchClass(b *testing.B, n int) string {
-	s := madeSet(b, "-own", "-chapter", "5:3")
-	dir := b.TempDir()
-	for i := range n {
-		writeHandIn(b, dir, s, fmt.Sprintf("Learner %05d", i), i)
-	}
-	return dir
-}
-
-// BenchmarkClass marks whole classes with ten problems each, every learner
-// with numbers of his own, and reports the time of one hand-in on one core
-// and the memory that is kept for it.
-func BenchmarkClass(b *testing.B) {
-	for _, n := range []int{100, 1_000, 10_000} {
-		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			dir := benchClass(b, n)
-			var before, after runtime.MemStats
-			runtime.GC()
-			runtime.ReadMemStats(&before)
-			var c *sets.Class
-			for b.Loop() {
-				var err error
-				c, err = classOf(nil, []string{dir})
-				require.NoError(b, err)
-			}
-			runtime.GC()
-			runtime.ReadMemStats(&after)
-			require.Equal(b, n, c.Len())
-			perCore := b.Elapsed().Seconds() / float64(b.N) / float64(n) * float64(runtime.NumCPU())
-			b.ReportMetric(perCore*1e3, "ms/hand-in/core")
-			b.ReportMetric(float64(after.HeapAlloc-before.HeapAlloc)/float64(n), "B-kept/hand-in")
-		})
 	}
 }
