@@ -199,4 +199,24 @@ var Constants = []Constant{
 		US: Taught{"US gal/ft³", []string{"7.48", "7.481", "7.4805"}, []string{"7.5"}},
 		SI: Taught{"L/m³", []string{"1000"}, nil},
 	},
+	{
+		Name: "content_factor", Says: "content of a pipe of one inch", SaysSI: "content of a pipe of one metre",
+		US: Taught{"US gal/ft", []string{"0.0408"}, []string{"0.041"}},
+		SI: Taught{"L/m", []string{"785.4", "785"}, nil},
+	},
+	{
+		Name: "valve_flow", Says: "flow that Cv counts in, one gallon a minute", SaysSI: "flow that Kv counts in, one cubic metre an hour",
+		US: Taught{"gpm", []string{"1"}, nil},
+		SI: Taught{"L/s", []string{"0.27778", "0.2778", "0.278"}, nil},
+	},
+	{
+		Name: "valve_press", Says: "pressure that Cv counts in, one psi", SaysSI: "pressure that Kv counts in, one bar",
+		US: Taught{"psi", []string{"1"}, nil},
+		SI: Taught{"kPa", []string{"100"}, nil},
+	},
+	{
+		Name: "fuel_base", Says: "Btu in one therm", SaysSI: "joules in one gigajoule",
+		US: Taught{"Btu/therm", []string{"100000"}, nil},
+		SI: Taught{"J/GJ", []string{"1000000000"}, nil},
+	},
 }

@@ -69,6 +69,9 @@ var (
 	Energy      = Of{Name: "energy", US: "kWh", SI: "kWh"}
 	Tariff      = Of{Name: "price of energy", US: "$/kWh", SI: "$/kWh"}
 	Money       = Of{Name: "cost", US: "$", SI: "$"}
+	Fuel        = Of{Name: "heat of a fuel", US: "therm", SI: "GJ"}
+	FuelPrice   = Of{Name: "price of heat", US: "$/therm", SI: "$/GJ"}
+	ValveFactor = Of{Name: "flow factor of a valve"}
 	Answer      = Of{Name: "answer"}
 )
 
