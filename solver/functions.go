@@ -15,6 +15,8 @@ import (
 var Functions = []formula.Func{
 	{Name: "next_motor_hp", Arity: 1, Eval: motorHP(NextMotor), Dims: motorDims(NextMotor)},
 	{Name: "lower_motor_hp", Arity: 1, Eval: motorHP(LowerMotor), Dims: motorDims(LowerMotor)},
+	boosterKW("next_booster_kw", NextBoosterHeater),
+	boosterKW("lower_booster_kw", LowerBoosterHeater),
 }
 
 // motorHP is a choice of motors on plain horsepower.

@@ -132,3 +132,7 @@ func SmallestPipe(sizes []Trial, loss unit.Gradient, v unit.Velocity) int {
 func TubeArea(diameter unit.Length) float64 {
 	return math.Pi * float64(diameter) * float64(diameter) / 4
 }
+
+// FullPipe is the weight in kg/m of a pipe full of water: the empty pipe in
+// kg/m and its content in m3/m times the weight of water in kg/m3.
+func FullPipe(bare, content, water float64) float64 { return bare + content*water }

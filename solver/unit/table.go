@@ -146,6 +146,7 @@ var table = []entry{
 
 	{Unit: Unit{Name: "A", Factor: 1, Dim: dimCurrent}, also: "amp|amps|ampere|amperes"},
 	{Unit: Unit{Name: "mA", Factor: 0.001, Dim: dimCurrent}, also: "milliamp|milliamps"},
+	{Unit: Unit{Name: "mV", Factor: 0.001, Dim: Dim{2, 1, -3, 0, -1}}, also: "millivolt|millivolts"},
 	{Unit: Unit{Name: "A·h", Factor: hour, Dim: Dim{0, 0, 1, 0, 1}}, also: "Ah|A-h|A h|amp-hour|amp-hours|amp hours|ampere-hours"},
 	{Unit: Unit{Name: "$", Factor: 1, Dim: dimMoney}, also: "dollar|dollars"},
 	{Unit: Unit{Name: "¢", Factor: 0.01, Dim: dimMoney}, also: "cent|cents"},

@@ -29,6 +29,7 @@ var (
 	Temp        = Of{Name: "temperature", US: "°F", SI: "°C", Round: 1, RoundM: 1, Point: true}
 	TempDrop    = Of{Name: "temperature difference", US: "°F", SI: "K", Round: 1, RoundM: 1}
 	Heat        = Of{Name: "heat", US: "Btu", SI: "kJ"}
+	HourHeat    = Of{Name: "heat in an hour", US: "Btu/h", SI: "kJ/h"}
 	HeatRate    = Of{Name: "heat rate", US: "Btu/h", SI: "kW"}
 	PipeHeat    = Of{Name: "heat rate", US: "Btu/h", SI: "W"}
 	HeatPerPipe = Of{Name: "heat loss of pipe", US: "Btu/(h·ft)", SI: "W/m"}
@@ -55,6 +56,7 @@ var (
 	AnodeCharge = Of{Name: "charge of a metal", US: "A·h/lb", SI: "A·h/kg"}
 	Current     = Of{Name: "current", US: "A", SI: "A"}
 	SmallAmps   = Of{Name: "current", US: "mA", SI: "mA"}
+	Potential   = Of{Name: "electric potential", US: "mV", SI: "mV"}
 	TimeYears   = Of{Name: "time", US: "year", SI: "year"}
 	SpecVolume  = Of{Name: "specific volume", US: "ft³/lb", SI: "L/kg"}
 	Share       = Of{Name: "share"}
