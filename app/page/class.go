@@ -187,7 +187,10 @@ func countedText(r *sets.Report) string {
 	if r.Counted == 1 {
 		text = "1 learner"
 	}
-	if n := len(r.Papers) - r.Counted; n > 0 {
+	switch n := len(r.Papers) - r.Counted; {
+	case n == 1:
+		text += ", 1 hand-in that does not count"
+	case n > 1:
 		text += ", " + strconv.Itoa(n) + " hand-ins that do not count"
 	}
 	return text
