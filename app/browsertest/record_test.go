@@ -9,8 +9,11 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	cdp "github.com/chromedp/cdproto/browser"
+	cdproto "github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -154,7 +157,9 @@ func (p *Page) kill() {
 	other, closeTab := chromedp.NewContext(p.ctx)
 	p.t.Cleanup(closeTab)
 	require.NoError(p.t, chromedp.Do(other))
-	_, _ = chromedp.Run(p.ctx, chromedp.Evaluate[bool](`(setTimeout(() => window.close(), 0), true)`))
+	ctx, cancel := context.WithTimeout(p.ctx, time.Second)
+	defer cancel()
+	_, _ = chromedp.Call(ctx, page.Crash, cdproto.Empty{}) // no answer comes from what is gone
 	p.ctx = other
 	p.watch()
 	p.Resize(Phone)

@@ -122,10 +122,18 @@ func legend(t tallied) app.UI {
 	for _, w := range words {
 		list = append(list, app.Li().Body(
 			app.Span().Class("swatch").DataSet("word", string(w)).Aria("hidden", true),
-			app.Span().Text(fmt.Sprintf("%d %s", t.words[w], w)),
+			app.Span().Text(countedWord(t.words[w], w)),
 		))
 	}
 	return app.Ul().Class("legend").Body(list...)
+}
+
+// countedWord is how many skills stand so.
+func countedWord(n int, w record.Word) string {
+	if w == record.Firm && n != 1 {
+		return fmt.Sprintf("%d hold", n)
+	}
+	return fmt.Sprintf("%d %s", n, w)
 }
 
 func (s *standing) chapters() []app.UI {

@@ -30,7 +30,7 @@ func (w *work) linesTitle() string {
 
 // example is what stands below a worked example.
 func (w *work) example() app.UI {
-	return app.P().Class("aside").Hidden(!w.bench.isExample()).Text("Read it line by line, with the drawing. The next problem leaves a line to you.")
+	return app.P().Class("aside").Hidden(!w.bench.isExample()).Text("Read it line by line. The next problem leaves a line to you.")
 }
 
 // givenLine is a line that is shown worked.

@@ -168,11 +168,15 @@ func (t *todayPage) rows(list []record.Item) []app.UI {
 			continue
 		}
 		how := reasons[it.Why]
-		switch {
+		switch word := t.study.view().Word(skill); {
 		case record.Example(list, i):
 			how = "new: a worked example"
 		case it.Mistake:
 			how += ": find the mistake"
+		case it.Why == record.WhyNew, it.Why == record.WhyShaky && word == record.New:
+			how = "new, with a line for you"
+		case it.Why == record.WhyShaky && word == record.Helped:
+			how = "with help"
 		}
 		rows = append(rows, app.Li().DataSet("why", string(it.Why)).Body(
 			app.Span().Class("name").Text(skill.Title),
