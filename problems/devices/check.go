@@ -13,6 +13,7 @@ type Check struct {
 	Why    string // what it is good for
 	Source problems.Source
 	Holds  func(*Arrangement) bool
+	Place  string // the device of the main run whose place it settles; empty where it settles none
 }
 
 // before holds where, in a run, the first device stands ahead of the second;

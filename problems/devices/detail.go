@@ -5,6 +5,7 @@ import "slices"
 // Detail is a sound arrangement, what it keeps, and the faults met in it.
 type Detail struct {
 	Arrangement
+	Flow   []string // devices of the main run whose order along the flow is beyond dispute
 	Checks []Check
 	Faults []Fault
 }

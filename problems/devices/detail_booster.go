@@ -17,22 +17,23 @@ var boosterDetail = Detail{
 			{Name: "tank", Of: "main", After: 9, Join: -1, Stand: []Station{{Device: "isolating-valve"}, {Device: "drain-cock"}, {Device: "pressure-tank"}}},
 		},
 	},
+	Flow: []string{"low-suction-switch", "pump", "check-valve", "pressure-switch"},
 	Checks: []Check{
-		{"booster-low-suction", "A low-suction switch stands ahead of the pumps.", "The pumps must not draw the street down.", read("UPC 2024, 609.9: cut-off within 5 ft of the inlet, not less than 10 psi"), has("main", "low-suction-switch", 1)},
-		{"booster-low-suction-place", "The low-suction switch stands on the suction side.", "Behind the pump it reads the boosted pressure.", read("UPC 2024, 609.9: cut-off within 5 ft of the inlet, not less than 10 psi"), before("main", "low-suction-switch", "pump")},
+		{"booster-low-suction", "A low-suction switch stands ahead of the pumps.", "The pumps must not draw the street down.", read("UPC 2024, 609.9: cut-off within 5 ft of the inlet, not less than 10 psi"), has("main", "low-suction-switch", 1), ""},
+		{"booster-low-suction-place", "The low-suction switch stands on the suction side.", "Behind the pump it reads the boosted pressure.", read("UPC 2024, 609.9: cut-off within 5 ft of the inlet, not less than 10 psi"), before("main", "low-suction-switch", "pump"), "low-suction-switch"},
 		{"booster-check", "Each pump has a check valve on its discharge.", "A resting pump must not be a way back.", practice, func(a *Arrangement) bool {
 			return has("main", "check-valve", 1)(a) && has("second pump", "check-valve", 1)(a)
-		}},
+		}, ""},
 		{"booster-check-turned", "The checks open toward the building.", "Turned, the pump works against a shut door.", practice, func(a *Arrangement) bool {
 			return faces("main", "check-valve")(a) && faces("second pump", "check-valve")(a)
-		}},
-		{"booster-switch-after-check", "The pressure switch stands behind the check.", "Ahead of it the pressure drops at each stop, and the pump hunts.", practice, before("main", "check-valve", "pressure-switch")},
-		{"booster-bypass-check", "The bypass holds its check toward the building.", "Turned, the boosted water runs back to the street side.", practice, faces("bypass", "pump-bypass")},
-		{"booster-relief", "A relief valve stands on the discharge.", "At no flow and high street pressure the weakest part is in danger.", practice, has("main", "relief-valve", 1)},
-		{"booster-flexible", "The pumps are joined to the pipes by flexible connectors.", "Shaking goes into the building otherwise.", practice, func(a *Arrangement) bool { return has("main", "flexible-connector", 2)(a) }},
+		}, ""},
+		{"booster-switch-after-check", "The pressure switch stands behind the check.", "Ahead of it the pressure drops at each stop, and the pump hunts.", practice, before("main", "check-valve", "pressure-switch"), "pressure-switch"},
+		{"booster-bypass-check", "The bypass holds its check toward the building.", "Turned, the boosted water runs back to the street side.", practice, faces("bypass", "pump-bypass"), ""},
+		{"booster-relief", "A relief valve stands on the discharge.", "At no flow and high street pressure the weakest part is in danger.", practice, has("main", "relief-valve", 1), ""},
+		{"booster-flexible", "The pumps are joined to the pipes by flexible connectors.", "Shaking goes into the building otherwise.", practice, func(a *Arrangement) bool { return has("main", "flexible-connector", 2)(a) }, ""},
 		{"booster-tank-drain", "The tank can be shut off and drained.", "Its air is set with no water in it.", practice, func(a *Arrangement) bool {
 			return has("tank", "isolating-valve", 1)(a) && has("tank", "drain-cock", 1)(a)
-		}},
+		}, ""},
 	},
 	Faults: []Fault{
 		{ID: "booster-no-low-suction", Breaks: "booster-low-suction", Run: "main", At: "pump", Did: "The low-suction switch is missing.", Then: "At the peak the pumps draw the main below its least pressure, and run dry when the street fails.", Change: missing("main", "low-suction-switch")},
@@ -56,12 +57,13 @@ var riserFootDetail = Detail{
 			{Device: "riser-valve"}, {Device: "riser-drain"}, {Device: "riser-anchor"}, {Device: "fire-stop"}, {Device: "expansion-loop"}, {Device: "riser-anchor"}, {Device: "fire-stop"}, {Device: "air-vent"},
 		}}},
 	},
+	Flow: []string{"riser-valve", "riser-drain", "expansion-loop", "air-vent"},
 	Checks: []Check{
-		{"riser-valve-there", "A valve stands at the foot of the riser.", "One riser is shut, not the building.", read("Chicago Municipal Code, 18-29-606 (base of every riser)"), has("main", "riser-valve", 1)},
-		{"riser-drain-there", "A drain stands at the foot.", "The riser is emptied there and not through a tap.", read("Ontario Building Code, riser valves and drain (text seen)"), has("main", "riser-drain", 1)},
-		{"riser-drain-above", "The drain stands above the valve.", "Below it the drain empties the main and not the riser.", practice, before("main", "riser-valve", "riser-drain")},
-		{"riser-anchored", "A hot riser has an anchor on both sides of its loop.", "The loop only works between two fixed points.", practice, has("main", "riser-anchor", 2)},
-		{"riser-vent", "The head of the riser can let air out.", "Air at the top spits, and stops a loop.", practice, has("main", "air-vent", 1)},
+		{"riser-valve-there", "A valve stands at the foot of the riser.", "One riser is shut, not the building.", read("Chicago Municipal Code, 18-29-606 (base of every riser)"), has("main", "riser-valve", 1), ""},
+		{"riser-drain-there", "A drain stands at the foot.", "The riser is emptied there and not through a tap.", read("Ontario Building Code, riser valves and drain (text seen)"), has("main", "riser-drain", 1), ""},
+		{"riser-drain-above", "The drain stands above the valve.", "Below it the drain empties the main and not the riser.", practice, before("main", "riser-valve", "riser-drain"), "riser-drain"},
+		{"riser-anchored", "A hot riser has an anchor on both sides of its loop.", "The loop only works between two fixed points.", practice, has("main", "riser-anchor", 2), ""},
+		{"riser-vent", "The head of the riser can let air out.", "Air at the top spits, and stops a loop.", practice, has("main", "air-vent", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "riser-no-valve", Breaks: "riser-valve-there", Run: "main", At: "riser-drain", Did: "There is no valve at the foot of the riser.", Then: "A leak on one floor shuts down the whole building.", Change: missing("main", "riser-valve")},

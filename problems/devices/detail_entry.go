@@ -14,15 +14,16 @@ var entryDetail = Detail{
 			{Name: "relief port", Of: "main", After: 8, Join: -1, Stand: []Station{{Device: "air-gap-drain"}}},
 		},
 	},
+	Flow: []string{"service-valve", "wall-sleeve", "main-valve", "entry-strainer", "meter", "backflow-preventer"},
 	Checks: []Check{
-		{"entry-main-valve", "The building has its own valve just inside the wall.", "Somebody inside must be able to stop the water.", read("Ontario Building Code, valves of the service (text seen)"), has("main", "main-valve", 1)},
-		{"entry-strainer-first", "The strainer stands ahead of the meter and the preventer.", "Grit is caught before it does harm.", practice, before("main", "entry-strainer", "meter")},
-		{"entry-meter-turned", "The meter's arrow points with the flow.", "A meter that runs backward counts backward.", practice, faces("main", "meter")},
-		{"entry-bonded", "A jumper bonds the pipe across the meter.", "The pipe may carry current, and the meter will be taken out one day.", read("NEC 250.53(D)(1); Canadian Electrical Code, section 10"), has("bonding jumper", "bonding-jumper", 1)},
-		{"entry-preventer", "A backflow preventer isolates the building.", "What is in the building must not reach the street.", read("CSA B64.10, premise isolation by hazard, as Ontario applies it"), has("main", "backflow-preventer", 1)},
-		{"entry-preventer-after-meter", "The preventer stands behind the meter.", "Water spilled at its relief port has been measured, and no unmetered tee is left.", practice, before("main", "meter", "backflow-preventer")},
-		{"entry-sleeve", "The pipe comes through the wall in a sleeve.", "A wall settles; the pipe must not carry it.", practice, has("main", "wall-sleeve", 1)},
-		{"entry-drain", "A drain stands at the lowest point behind the main valve.", "Otherwise the building cannot be emptied.", read("Ontario Building Code, drain port after the building valve (text seen)"), has("main", "drain-port", 1)},
+		{"entry-main-valve", "The building has its own valve just inside the wall.", "Somebody inside must be able to stop the water.", read("Ontario Building Code, valves of the service (text seen)"), has("main", "main-valve", 1), ""},
+		{"entry-strainer-first", "The strainer stands ahead of the meter and the preventer.", "Grit is caught before it does harm.", practice, before("main", "entry-strainer", "meter"), "entry-strainer"},
+		{"entry-meter-turned", "The meter's arrow points with the flow.", "A meter that runs backward counts backward.", practice, faces("main", "meter"), ""},
+		{"entry-bonded", "A jumper bonds the pipe across the meter.", "The pipe may carry current, and the meter will be taken out one day.", read("NEC 250.53(D)(1); Canadian Electrical Code, section 10"), has("bonding jumper", "bonding-jumper", 1), ""},
+		{"entry-preventer", "A backflow preventer isolates the building.", "What is in the building must not reach the street.", read("CSA B64.10, premise isolation by hazard, as Ontario applies it"), has("main", "backflow-preventer", 1), ""},
+		{"entry-preventer-after-meter", "The preventer stands behind the meter.", "Water spilled at its relief port has been measured, and no unmetered tee is left.", practice, before("main", "meter", "backflow-preventer"), "backflow-preventer"},
+		{"entry-sleeve", "The pipe comes through the wall in a sleeve.", "A wall settles; the pipe must not carry it.", practice, has("main", "wall-sleeve", 1), ""},
+		{"entry-drain", "A drain stands at the lowest point behind the main valve.", "Otherwise the building cannot be emptied.", read("Ontario Building Code, drain port after the building valve (text seen)"), has("main", "drain-port", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "entry-no-main-valve", Breaks: "entry-main-valve", Run: "main", At: "drain-port", Did: "There is no main valve inside the wall.", Then: "A leak at the meter runs until the utility comes to shut the street valve.", Change: missing("main", "main-valve")},
@@ -48,15 +49,16 @@ var compoundMeterDetail = Detail{
 			{Name: "bonding jumper", Of: "main", After: 1, Join: 5, Stand: []Station{{Device: "bonding-jumper"}}},
 		},
 	},
+	Flow: []string{"main-valve", "entry-strainer", "meter", "test-tee", "backflow-preventer"},
 	Checks: []Check{
-		{"meter-valves", "The meter has a valve on each side.", "It is changed with both shut.", practice, both("main", "meter", "isolating-valve")},
-		{"meter-bypass-there", "A bypass keeps the building in water while the meter is changed.", "A tower cannot be dry for a morning.", practice, has("bypass", "meter-bypass", 1)},
-		{"meter-bypass-sealed", "The bypass is shut and sealed.", "Open, it is water that nobody pays for.", practice, marked("bypass", "meter-bypass", "sealed shut")},
+		{"meter-valves", "The meter has a valve on each side.", "It is changed with both shut.", practice, both("main", "meter", "isolating-valve"), ""},
+		{"meter-bypass-there", "A bypass keeps the building in water while the meter is changed.", "A tower cannot be dry for a morning.", practice, has("bypass", "meter-bypass", 1), ""},
+		{"meter-bypass-sealed", "The bypass is shut and sealed.", "Open, it is water that nobody pays for.", practice, marked("bypass", "meter-bypass", "sealed shut"), ""},
 		{"meter-bypass-before-preventer", "The bypass ends ahead of the backflow preventer.", "A way round the preventer undoes it.", practice, func(a *Arrangement) bool {
 			side := a.run("bypass")
 			return side == nil || side.Join >= 0 && side.Join <= a.run("main").at("backflow-preventer")
-		}},
-		{"meter-test-tee", "A test tee stands behind the meter, ahead of its outlet valve.", "The meter is proved without taking it out.", practice, has("main", "test-tee", 1)},
+		}, ""},
+		{"meter-test-tee", "A test tee stands behind the meter, ahead of its outlet valve.", "The meter is proved without taking it out.", practice, has("main", "test-tee", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "meter-no-outlet-valve", Breaks: "meter-valves", Run: "main", At: "test-tee", Did: "The valve behind the meter is missing.", Then: "With the meter out and the bypass open, water comes back at the open end.", Change: missing("main", "isolating-valve")},
@@ -78,11 +80,11 @@ var backflowDetail = Detail{
 		},
 	},
 	Checks: []Check{
-		{"preventer-valves", "A valve stands on each side of the preventer.", "It is tested every year with both shut.", practice, both("main", "backflow-preventer", "isolating-valve")},
-		{"preventer-no-bypass", "Nothing goes round the preventer, unless it is a second preventer.", "A plain bypass undoes it.", practice, none("bypass")},
-		{"preventer-air-gap", "Its relief port spills into a drain across an air gap.", "A sewer that backs up must not reach the port.", practice, marked("relief port", "air-gap-drain", "air gap")},
-		{"preventer-turned", "Its arrow points with the flow.", "Turned, it shuts the building off or spills.", practice, faces("main", "backflow-preventer")},
-		{"preventer-cocks", "Test cocks are there.", "Without a test nobody knows that the checks hold.", practice, has("main", "test-cocks", 1)},
+		{"preventer-valves", "A valve stands on each side of the preventer.", "It is tested every year with both shut.", practice, both("main", "backflow-preventer", "isolating-valve"), ""},
+		{"preventer-no-bypass", "Nothing goes round the preventer, unless it is a second preventer.", "A plain bypass undoes it.", practice, none("bypass"), ""},
+		{"preventer-air-gap", "Its relief port spills into a drain across an air gap.", "A sewer that backs up must not reach the port.", practice, marked("relief port", "air-gap-drain", "air gap"), ""},
+		{"preventer-turned", "Its arrow points with the flow.", "Turned, it shuts the building off or spills.", practice, faces("main", "backflow-preventer"), ""},
+		{"preventer-cocks", "Test cocks are there.", "Without a test nobody knows that the checks hold.", practice, has("main", "test-cocks", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "preventer-plain-bypass", Breaks: "preventer-no-bypass", Run: "bypass", At: "isolating-valve", Did: "A plain valved bypass goes round the preventer.", Then: "Somebody opens it for a test and forgets it: the building is open to the street.", Change: along(Run{Name: "bypass", Of: "main", After: 0, Join: 4, Stand: []Station{{Device: "isolating-valve"}}})},

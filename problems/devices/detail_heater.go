@@ -11,9 +11,10 @@ var heaterDetail = Detail{
 			{Name: "drain", Of: "main", After: 5, Join: -1, Stand: []Station{{Device: "drain-cock"}}},
 		},
 	},
+	Flow: []string{"feed-check", "expansion-tank", "dip-tube", "thermometer"},
 	Checks: []Check{
-		{"heater-expansion", "Where a check closes the feed, an expansion tank takes in the growing water.", "Water does not give way.", read("IPC text, 607.3, as Philadelphia adopted it"), has("main", "expansion-tank", 1)},
-		{"heater-expansion-side", "The expansion tank stands between the check and the heater.", "Ahead of the check it is cut off from what grows.", read("IPC text, 607.3, as Philadelphia adopted it: downstream of checks and reducing valves"), before("main", "feed-check", "expansion-tank")},
+		{"heater-expansion", "Where a check closes the feed, an expansion tank takes in the growing water.", "Water does not give way.", read("IPC text, 607.3, as Philadelphia adopted it"), has("main", "expansion-tank", 1), ""},
+		{"heater-expansion-side", "The expansion tank stands between the check and the heater.", "Ahead of the check it is cut off from what grows.", read("IPC text, 607.3, as Philadelphia adopted it: downstream of checks and reducing valves"), before("main", "feed-check", "expansion-tank"), "expansion-tank"},
 		{"heater-expansion-open", "No valve that can be left shut stands between tank and heater.", "Shut, it takes the expansion tank away.", practice, func(a *Arrangement) bool {
 			r := a.run("main")
 			i, j := r.at("expansion-tank"), r.at("dip-tube")
@@ -23,12 +24,12 @@ var heaterDetail = Detail{
 				}
 			}
 			return true
-		}},
-		{"heater-vacuum", "A vacuum relief valve guards a tank that could be siphoned.", "A tank is made for pressure from inside, not from outside.", read("UPC 2015, 608.7; IRC P2804.7; BC 2024, 2.6.1.7.(8), each with its own condition"), has("main", "vacuum-relief", 1)},
-		{"heater-relief", "A temperature and pressure relief valve stands in the top of the tank.", "It is the last guard.", read("Illinois Plumbing Code, 890.1230"), has("main", "temperature-relief", 1)},
-		{"heater-check-turned", "The check opens toward the heater.", "Turned, no cold water comes in.", practice, faces("main", "feed-check")},
-		{"heater-dip", "The cold water is led to the bottom of the tank.", "Cold and hot stay apart.", practice, has("main", "dip-tube", 1)},
-		{"heater-drain", "The tank can be drained at its bottom.", "Sediment goes out there.", practice, has("drain", "drain-cock", 1)},
+		}, ""},
+		{"heater-vacuum", "A vacuum relief valve guards a tank that could be siphoned.", "A tank is made for pressure from inside, not from outside.", read("UPC 2015, 608.7; IRC P2804.7; BC 2024, 2.6.1.7.(8), each with its own condition"), has("main", "vacuum-relief", 1), ""},
+		{"heater-relief", "A temperature and pressure relief valve stands in the top of the tank.", "It is the last guard.", read("Illinois Plumbing Code, 890.1230"), has("main", "temperature-relief", 1), ""},
+		{"heater-check-turned", "The check opens toward the heater.", "Turned, no cold water comes in.", practice, faces("main", "feed-check"), ""},
+		{"heater-dip", "The cold water is led to the bottom of the tank.", "Cold and hot stay apart.", practice, has("main", "dip-tube", 1), ""},
+		{"heater-drain", "The tank can be drained at its bottom.", "Sediment goes out there.", practice, has("drain", "drain-cock", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "heater-no-expansion", Breaks: "heater-expansion", Run: "main", At: "feed-check", Did: "A check closes the feed, and there is no expansion tank.", Then: "Each heating drives the pressure up until the relief valve weeps.", Shows: ShowsGrowth, Change: missing("main", "expansion-tank")},
@@ -52,7 +53,7 @@ var reliefDetail = Detail{
 	Checks: []Check{
 		{"relief-no-valve-before", "No valve stands between the tank and the relief valve.", "Shut, it takes the last guard away.", read("Illinois Plumbing Code, 890.1230: no shut-off between relief valve and tank"), func(a *Arrangement) bool {
 			return a.run("main").Stand[0].Device == "temperature-relief"
-		}},
+		}, ""},
 		{"relief-no-valve-behind", "No valve stands in the discharge.", "Shut, the relief valve has nowhere to go.", read("UPC 2015, 608.5"), func(a *Arrangement) bool {
 			r := a.run("main")
 			for _, s := range r.Stand[r.at("temperature-relief")+1:] {
@@ -61,11 +62,11 @@ var reliefDetail = Detail{
 				}
 			}
 			return true
-		}},
-		{"relief-full-size", "The discharge is as large as the valve's outlet all the way.", "Reduced, it holds the valve back.", read("UPC 2015, 608.5: full size"), marked("main", "relief-discharge", "full size")},
-		{"relief-falls", "The discharge falls all the way.", "Water left in a rise rusts the seat, freezes or stands as scale.", read("UPC 2015, 608.5: drained by gravity, no trap"), marked("main", "relief-discharge", "falls all the way")},
-		{"relief-plain-end", "Its end has no thread.", "A thread asks for a plug, and one day somebody fits it.", read("UPC 2015, 608.5: no thread"), marked("main", "relief-discharge", "plain end")},
-		{"relief-air-gap", "It ends over a drain across an air gap, where it is seen.", "A weeping valve must be noticed.", read("UPC 2015, 608.5"), has("main", "air-gap-drain", 1)},
+		}, ""},
+		{"relief-full-size", "The discharge is as large as the valve's outlet all the way.", "Reduced, it holds the valve back.", read("UPC 2015, 608.5: full size"), marked("main", "relief-discharge", "full size"), ""},
+		{"relief-falls", "The discharge falls all the way.", "Water left in a rise rusts the seat, freezes or stands as scale.", read("UPC 2015, 608.5: drained by gravity, no trap"), marked("main", "relief-discharge", "falls all the way"), ""},
+		{"relief-plain-end", "Its end has no thread.", "A thread asks for a plug, and one day somebody fits it.", read("UPC 2015, 608.5: no thread"), marked("main", "relief-discharge", "plain end"), ""},
+		{"relief-air-gap", "It ends over a drain across an air gap, where it is seen.", "A weeping valve must be noticed.", read("UPC 2015, 608.5"), has("main", "air-gap-drain", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "relief-valve-before", Breaks: "relief-no-valve-before", Run: "main", At: "isolating-valve", Did: "A shut-off stands between the tank and its relief valve.", Then: "Left shut, nothing guards the tank.", Change: added("main", "temperature-relief", Station{Device: "isolating-valve"})},
@@ -90,14 +91,15 @@ var mixingDetail = Detail{
 			}},
 		},
 	},
+	Flow: []string{"entry-strainer", "mixing-checks", "mixing-valve", "thermometer"},
 	Checks: []Check{
-		{"mixing-hot-check", "The hot leg has a check.", "Cold must not cross into the hot pipe.", practice, has("main", "mixing-checks", 1)},
-		{"mixing-cold-check", "The cold leg has a check.", "Hot must not cross into the cold pipe.", practice, has("cold leg", "mixing-checks", 1)},
-		{"mixing-thermometer", "A thermometer proves what the valve sends out.", "A valve that drifts is seen before it scalds.", practice, has("main", "thermometer", 1)},
-		{"mixing-thermometer-after", "The thermometer stands behind the valve.", "Ahead of it, it reads the store.", practice, before("main", "mixing-valve", "thermometer")},
+		{"mixing-hot-check", "The hot leg has a check.", "Cold must not cross into the hot pipe.", practice, has("main", "mixing-checks", 1), ""},
+		{"mixing-cold-check", "The cold leg has a check.", "Hot must not cross into the cold pipe.", practice, has("cold leg", "mixing-checks", 1), ""},
+		{"mixing-thermometer", "A thermometer proves what the valve sends out.", "A valve that drifts is seen before it scalds.", practice, has("main", "thermometer", 1), ""},
+		{"mixing-thermometer-after", "The thermometer stands behind the valve.", "Ahead of it, it reads the store.", practice, before("main", "mixing-valve", "thermometer"), "thermometer"},
 		{"mixing-checks-turned", "The checks open toward the valve.", "Turned, one leg is shut.", practice, func(a *Arrangement) bool {
 			return faces("main", "mixing-checks")(a) && faces("cold leg", "mixing-checks")(a)
-		}},
+		}, ""},
 	},
 	Faults: []Fault{
 		{ID: "mixing-no-cold-check", Breaks: "mixing-cold-check", Run: "cold leg", At: "entry-strainer", Did: "The cold leg of the mixing valve has no check.", Then: "When nobody draws, hot water crosses into the cold riser: cold taps run warm at night.", Change: missing("cold leg", "mixing-checks")},

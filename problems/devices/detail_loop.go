@@ -11,13 +11,14 @@ var returnDetail = Detail{
 			{Name: "to the mixing valve", Of: "main", After: 5, Join: -1, Stand: []Station{{Device: "isolating-valve"}, {Device: "mixing-valve"}}},
 		},
 	},
+	Flow: []string{"balancing-valve", "circulator", "return-check", "dip-tube"},
 	Checks: []Check{
-		{"return-check-there", "A check stands in the return.", "A big draw must not pull cold water backward.", practice, has("main", "return-check", 1)},
-		{"return-check-turned", "The check opens toward the heater.", "Turned, the loop stands still.", practice, faces("main", "return-check")},
-		{"return-circulator-turned", "The circulator's arrow points toward the heater.", "Turned, it works against the check.", practice, faces("main", "circulator")},
-		{"return-valves", "The circulator has a valve on each side.", "It is changed without draining the loop.", practice, both("main", "circulator", "isolating-valve")},
-		{"return-no-reducing", "No reducing valve stands in the loop.", "The circulator would have to make good its whole drop.", practice, lacks("main", "reducing-valve")},
-		{"return-both", "The return also feeds the cold port of the mixing valve.", "With no draw the mixing valve needs cooler water from somewhere, or it creeps to the store's heat.", read("Chicago Municipal Code, 18-29-607: to the heater and to the mixing valve"), has("to the mixing valve", "mixing-valve", 1)},
+		{"return-check-there", "A check stands in the return.", "A big draw must not pull cold water backward.", practice, has("main", "return-check", 1), ""},
+		{"return-check-turned", "The check opens toward the heater.", "Turned, the loop stands still.", practice, faces("main", "return-check"), ""},
+		{"return-circulator-turned", "The circulator's arrow points toward the heater.", "Turned, it works against the check.", practice, faces("main", "circulator"), ""},
+		{"return-valves", "The circulator has a valve on each side.", "It is changed without draining the loop.", practice, both("main", "circulator", "isolating-valve"), ""},
+		{"return-no-reducing", "No reducing valve stands in the loop.", "The circulator would have to make good its whole drop.", practice, lacks("main", "reducing-valve"), ""},
+		{"return-both", "The return also feeds the cold port of the mixing valve.", "With no draw the mixing valve needs cooler water from somewhere, or it creeps to the store's heat.", read("Chicago Municipal Code, 18-29-607: to the heater and to the mixing valve"), has("to the mixing valve", "mixing-valve", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "return-no-check", Breaks: "return-check-there", Run: "main", At: "circulator", Did: "There is no check in the return.", Then: "A big draw pulls cold water backward up the return: far taps turn lukewarm.", Change: missing("main", "return-check")},
@@ -42,10 +43,10 @@ var branchReturnsDetail = Detail{
 	Checks: []Check{
 		{"branch-each-balanced", "Each return has a balancing valve.", "Without one, a short way takes it all.", practice, func(a *Arrangement) bool {
 			return has("near riser", "balancing-valve", 1)(a) && has("middle riser", "balancing-valve", 1)(a) && has("far riser", "balancing-valve", 1)(a)
-		}},
+		}, ""},
 		{"branch-order", "With a direct return the near valve is nearly shut and the far one wide open.", "The near branch has the most pressure to spare.", practice, func(a *Arrangement) bool {
 			return bare("near riser", "balancing-valve", "wide open")(a) && bare("far riser", "balancing-valve", "nearly shut")(a)
-		}},
+		}, ""},
 	},
 	Faults: []Fault{
 		{ID: "branch-no-valve", Breaks: "branch-each-balanced", Run: "near riser", At: "isolating-valve", Did: "The near riser has no balancing valve.", Then: "The water takes the short way back, and the far riser stays cold.", Shows: ShowsCooling, Change: missing("near riser", "balancing-valve")},
@@ -68,10 +69,10 @@ var branchEndDetail = Detail{
 		},
 	},
 	Checks: []Check{
-		{"end-arrester", "An arrester stands on a branch with fast-closing valves.", "Something must take up the blow.", recalled("PDI-WH 201"), has("main", "arrester", 1)},
-		{"end-arrester-place", "It stands between the last two fixtures.", "The wave runs to the end of the branch.", recalled("PDI-WH 201, placing rule"), both("main", "arrester", "fixture-stop")},
-		{"end-vacuum-breaker", "The hose connection has a vacuum breaker.", "A hose can lie in anything.", practice, has("hose connection", "vacuum-breaker", 1)},
-		{"end-no-dead-leg", "No length of pipe is left behind that nobody draws from.", "Standing water feeds Legionella.", practice, none("capped end")},
+		{"end-arrester", "An arrester stands on a branch with fast-closing valves.", "Something must take up the blow.", recalled("PDI-WH 201"), has("main", "arrester", 1), ""},
+		{"end-arrester-place", "It stands between the last two fixtures.", "The wave runs to the end of the branch.", recalled("PDI-WH 201, placing rule"), both("main", "arrester", "fixture-stop"), "arrester"},
+		{"end-vacuum-breaker", "The hose connection has a vacuum breaker.", "A hose can lie in anything.", practice, has("hose connection", "vacuum-breaker", 1), ""},
+		{"end-no-dead-leg", "No length of pipe is left behind that nobody draws from.", "Standing water feeds Legionella.", practice, none("capped end"), ""},
 	},
 	Faults: []Fault{
 		{ID: "end-no-arrester", Breaks: "end-arrester", Run: "main", At: "fixture-stop", Did: "There is no arrester on a branch with fast-closing valves.", Then: "Each closing bangs, and joints work loose.", Shows: ShowsSurge, Change: missing("main", "arrester")},

@@ -11,14 +11,15 @@ var valveStationDetail = Detail{
 			{Name: "bypass", Of: "main", After: 0, Join: 6, Stand: []Station{{Device: "reducing-bypass", Marks: []string{"locked shut"}}}},
 		},
 	},
+	Flow: []string{"entry-strainer", "reducing-valve", "relief-valve"},
 	Checks: []Check{
-		{"station-strainer", "A strainer stands ahead of the reducing valve.", "Grit on its seat keeps the valve from closing.", read("IPC 2018, 604.8 (always); UPC 2015, 608.2 (not from 1-1/2 in up)"), has("main", "entry-strainer", 1)},
-		{"station-strainer-first", "The strainer stands ahead of the valve, not behind it.", "Behind it the strainer guards nothing.", read("IPC 2018, 604.8; UPC 2015, 608.2"), before("main", "entry-strainer", "reducing-valve")},
-		{"station-turned", "The reducing valve's arrow points with the flow.", "Turned, it shuts or does not reduce.", practice, faces("main", "reducing-valve")},
-		{"station-gauges", "A gauge stands on each side of the valve.", "Set without a gauge, it is set by guess.", practice, both("main", "reducing-valve", "pressure-gauge")},
-		{"station-valves", "A valve stands on each side.", "The strainer and the valve are serviced with both shut.", practice, both("main", "reducing-valve", "isolating-valve")},
-		{"station-bypass-locked", "The bypass is locked shut.", "Open, it puts the full pressure on the zone.", practice, marked("bypass", "reducing-bypass", "locked shut")},
-		{"station-relief", "A relief valve or an alarm guards the zone.", "A valve that sticks open shows up before a hose bursts.", practice, has("main", "relief-valve", 1)},
+		{"station-strainer", "A strainer stands ahead of the reducing valve.", "Grit on its seat keeps the valve from closing.", read("IPC 2018, 604.8 (always); UPC 2015, 608.2 (not from 1-1/2 in up)"), has("main", "entry-strainer", 1), ""},
+		{"station-strainer-first", "The strainer stands ahead of the valve, not behind it.", "Behind it the strainer guards nothing.", read("IPC 2018, 604.8; UPC 2015, 608.2"), before("main", "entry-strainer", "reducing-valve"), "entry-strainer"},
+		{"station-turned", "The reducing valve's arrow points with the flow.", "Turned, it shuts or does not reduce.", practice, faces("main", "reducing-valve"), ""},
+		{"station-gauges", "A gauge stands on each side of the valve.", "Set without a gauge, it is set by guess.", practice, both("main", "reducing-valve", "pressure-gauge"), ""},
+		{"station-valves", "A valve stands on each side.", "The strainer and the valve are serviced with both shut.", practice, both("main", "reducing-valve", "isolating-valve"), ""},
+		{"station-bypass-locked", "The bypass is locked shut.", "Open, it puts the full pressure on the zone.", practice, marked("bypass", "reducing-bypass", "locked shut"), ""},
+		{"station-relief", "A relief valve or an alarm guards the zone.", "A valve that sticks open shows up before a hose bursts.", practice, has("main", "relief-valve", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "station-no-strainer", Breaks: "station-strainer", Run: "main", At: "reducing-valve", Did: "There is no strainer ahead of the reducing valve.", Then: "Grit lodges on the seat: at night, with no flow, the pressure behind it creeps up to the pressure ahead.", Shows: ShowsStatic, Change: missing("main", "entry-strainer")},
@@ -50,11 +51,11 @@ var parallelStationDetail = Detail{
 	Checks: []Check{
 		{"parallel-settings", "The small valve is set higher than the large one.", "It must open first and close last.", practice, func(a *Arrangement) bool {
 			return marked("small valve", "small-reducing-valve", "set higher")(a) && marked("main", "reducing-valve", "set lower")(a)
-		}},
-		{"parallel-small-valves", "The small valve can be shut off on both sides.", "It is serviced while the large one works.", practice, both("small valve", "small-reducing-valve", "isolating-valve")},
+		}, ""},
+		{"parallel-small-valves", "The small valve can be shut off on both sides.", "It is serviced while the large one works.", practice, both("small valve", "small-reducing-valve", "isolating-valve"), ""},
 		{"parallel-strainer", "The strainer stands ahead of both valves.", "Both seats are guarded.", read("IPC 2018, 604.8"), func(a *Arrangement) bool {
 			return has("main", "entry-strainer", 1)(a) && leaves("small valve", "entry-strainer", "reducing-valve")(a)
-		}},
+		}, ""},
 	},
 	Faults: []Fault{
 		{ID: "parallel-swapped", Breaks: "parallel-settings", Run: "small valve", At: "small-reducing-valve", Did: "The large valve is set higher than the small one.", Then: "The large valve works alone, almost shut at night: it hunts and wears its seat, and the small one never opens.", Change: func(a *Arrangement) {
@@ -76,11 +77,12 @@ var downFeedDetail = Detail{
 			}},
 		},
 	},
+	Flow: []string{"riser-valve", "entry-strainer", "reducing-valve", "fixture-stop", "riser-drain"},
 	Checks: []Check{
-		{"down-valve", "A valve stands at the top of the down-feed.", "It is shut where the water comes from.", read("Chicago Municipal Code, 18-29-606 (top of every down-feed)"), has("main", "riser-valve", 1)},
-		{"down-valve-first", "That valve stands ahead of the fixtures' stops.", "Behind them it shuts nothing.", read("Chicago Municipal Code, 18-29-606 (top of every down-feed)"), before("main", "riser-valve", "fixture-stop")},
-		{"down-air", "Air can get in at the top when the pumps stop.", "Otherwise the falling column draws the header below atmosphere.", physics, has("main", "air-vent", 1)},
-		{"down-drain", "A drain stands at the foot.", "The riser is emptied there.", practice, has("main", "riser-drain", 1)},
+		{"down-valve", "A valve stands at the top of the down-feed.", "It is shut where the water comes from.", read("Chicago Municipal Code, 18-29-606 (top of every down-feed)"), has("main", "riser-valve", 1), ""},
+		{"down-valve-first", "That valve stands ahead of the fixtures' stops.", "Behind them it shuts nothing.", read("Chicago Municipal Code, 18-29-606 (top of every down-feed)"), before("main", "riser-valve", "fixture-stop"), "riser-valve"},
+		{"down-air", "Air can get in at the top when the pumps stop.", "Otherwise the falling column draws the header below atmosphere.", physics, has("main", "air-vent", 1), ""},
+		{"down-drain", "A drain stands at the foot.", "The riser is emptied there.", practice, has("main", "riser-drain", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "down-no-valve", Breaks: "down-valve", Run: "main", At: "entry-strainer", Did: "There is no valve at the top of the down-feed.", Then: "One leak shuts the header, and with it every down-feed.", Change: missing("main", "riser-valve")},

@@ -42,23 +42,6 @@ type Device struct {
 	Near    []string // devices whose purpose is near, for wrong choices
 }
 
-// Shown names the number that shows what happens without a device.
-type Shown string
-
-// Numbers that show it; see Consequence.
-const (
-	ShowsNothing Shown = ""
-	ShowsStatic  Shown = "static"  // pressure at the lowest outlet
-	ShowsSurge   Shown = "surge"   // spike of a fast closing
-	ShowsSiphon  Shown = "siphon"  // vacuum under a column that falls away
-	ShowsGrowth  Shown = "growth"  // water that has nowhere to go
-	ShowsScald   Shown = "scald"   // time until the skin burns
-	ShowsThrust  Shown = "thrust"  // push on a bend
-	ShowsBack    Shown = "back"    // column that runs back through the pump
-	ShowsMoved   Shown = "moved"   // length that a hot riser grows
-	ShowsCooling Shown = "cooling" // a leg that goes cold
-)
-
 // All are the devices in the order of the flow.
 func All() []*Device { return all }
 

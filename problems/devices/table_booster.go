@@ -56,7 +56,7 @@ var boosterDevices = []Device{
 		Way:     "inlet to the line, with no valve between",
 		Without: "A stuck valve or a pump at no flow puts its whole pressure on the weakest joint.",
 		Caution: "Never plug, shut or reduce it. One that weeps is a symptom.",
-		Source:  practice, Near: []string{"reducing-valve", "expansion-tank", "temperature-relief"},
+		Source:  practice, Near: []string{"expansion-tank", "arrester", "check-valve"},
 	},
 	{
 		ID: "pump-bypass", Name: "bypass of the set, with a check", Part: Booster,

@@ -9,7 +9,7 @@ var heaterDevices = []Device{
 		Way:     "arrow toward the heater",
 		Without: "Hot water creeps back into the cold riser, and cold taps near the heater run warm.",
 		Caution: "It closes the system: the growing water must have an expansion tank.",
-		Source:  practice, Near: []string{"backflow-preventer", "return-check", "heat-trap"},
+		Source:  practice, Near: []string{"relief-discharge", "dip-tube", "vacuum-relief"},
 	},
 	{
 		ID: "expansion-tank", Name: "expansion tank", Part: Heater,
@@ -27,7 +27,7 @@ var heaterDevices = []Device{
 		Way:     "upright",
 		Without: "A riser that is drained siphons the tank: it buckles, or its element burns dry.",
 		Shows:   ShowsSiphon,
-		Source:  read("UPC 2015, 608.7 (tank above the outlets); IRC P2804.7 (bottom-fed tank); BC 2024, 2.6.1.7.(8)"), Near: []string{"vacuum-breaker", "air-vent", "temperature-relief"},
+		Source:  read("UPC 2015, 608.7 (tank above the outlets); IRC P2804.7 (bottom-fed tank); BC 2024, 2.6.1.7.(8)"), Near: []string{"vacuum-breaker", "temperature-relief", "expansion-tank"},
 	},
 	{
 		ID: "dip-tube", Name: "dip tube", Part: Heater,
@@ -49,7 +49,7 @@ var heaterDevices = []Device{
 		Place:   "in the top six inches of the tank, with no valve between it and the tank",
 		Without: "With a stuck thermostat the water passes 212 °F (100 °C) under pressure, and when the tank fails it flashes to steam and wrecks the room.",
 		Caution: "Never plug, shut, reduce or thread its discharge. It is not there to handle everyday expansion.",
-		Source:  read("Illinois Plumbing Code, 890.1230: 210 °F, not above the rating nor 150 psi, top 6 in"), Near: []string{"expansion-tank", "vacuum-relief", "relief-valve"},
+		Source:  read("Illinois Plumbing Code, 890.1230: 210 °F, not above the rating nor 150 psi, top 6 in"), Near: []string{"expansion-tank", "vacuum-relief", "mixing-valve"},
 	},
 	{
 		ID: "relief-discharge", Name: "relief discharge pipe", Part: Heater,
@@ -80,7 +80,7 @@ var heaterDevices = []Device{
 		Purpose: "keeps hot water from rising out of the resting tank into the pipes",
 		Place:   "at the tank's hot and cold connections, as a loop or a nipple",
 		Without: "The pipes above the tank stay warm all night, and the tank loses heat.",
-		Source:  practice, Near: []string{"dip-tube", "feed-check", "insulation"},
+		Source:  practice, Near: []string{"dip-tube", "tank-anode", "aquastat"},
 	},
 	{
 		ID: "thermostat", Name: "thermostat of the heater", Part: Heater,
@@ -109,7 +109,7 @@ var mixingDevices = []Device{
 		Place:   "on the hot and on the cold leg, next to the valve",
 		Way:     "arrows toward the valve",
 		Without: "Hot water crosses into the cold pipe when nobody draws: cold taps run warm at night.",
-		Source:  practice, Near: []string{"feed-check", "return-check", "backflow-preventer"},
+		Source:  practice, Near: []string{"return-check", "thermometer", "balancing-valve"},
 	},
 	{
 		ID: "thermometer", Name: "thermometer", Part: Mixing,

@@ -9,7 +9,7 @@ var loopDevices = []Device{
 		Way:     "arrow toward the heater, shaft level",
 		Without: "The far taps run cold for minutes, and the loop stands lukewarm, where Legionella grows.",
 		Shows:   ShowsCooling,
-		Source:  practice, Near: []string{"pump", "aquastat", "balancing-valve"},
+		Source:  practice, Near: []string{"pump", "expansion-tank", "thermostat"},
 	},
 	{
 		ID: "aquastat", Name: "aquastat", Part: Loop,
@@ -32,7 +32,7 @@ var loopDevices = []Device{
 		Place:   "on the return of every branch: nearly shut near the heater, wide open at the far end of a direct return",
 		Without: "The water takes the short way back, and the far branch stays cold.",
 		Shows:   ShowsCooling,
-		Source:  practice, Near: []string{"isolating-valve", "reducing-valve", "circulator"},
+		Source:  practice, Near: []string{"isolating-valve", "reducing-valve", "mixing-valve"},
 	},
 	{
 		ID: "insulation", Name: "pipe insulation", Part: Loop,
@@ -50,7 +50,7 @@ var outletDevices = []Device{
 		Purpose: "shuts one fixture off",
 		Place:   "under each fixture, on hot and cold",
 		Without: "A new washer in one tap shuts a whole floor down.",
-		Source:  practice, Near: []string{"riser-valve", "isolating-valve", "vacuum-breaker"},
+		Source:  practice, Near: []string{"riser-valve", "balancing-valve", "vacuum-breaker"},
 	},
 	{
 		ID: "arrester", Name: "water hammer arrester", Part: Outlet,

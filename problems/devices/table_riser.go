@@ -15,7 +15,7 @@ var riserDevices = []Device{
 		Purpose: "empties the riser above its valve",
 		Place:   "just above the valve at the foot",
 		Without: "A riser is emptied through somebody's tap.",
-		Source:  read("Ontario Building Code, riser valves and drain (text seen)"), Near: []string{"drain-port", "drain-cock", "air-vent"},
+		Source:  read("Ontario Building Code, riser valves and drain (text seen)"), Near: []string{"air-vent", "drain-cock", "test-tee"},
 	},
 	{
 		ID: "air-vent", Name: "air vent at the top", Part: Riser,
@@ -30,7 +30,7 @@ var riserDevices = []Device{
 		Place:   "one fixed point between each two bends or joints that take up movement, with guides between",
 		Without: "The hot riser pushes its branches out of the walls.",
 		Shows:   ShowsMoved,
-		Source:  practice, Near: []string{"expansion-loop", "restraint", "flexible-connector"},
+		Source:  practice, Near: []string{"restraint", "fire-stop", "flexible-connector"},
 	},
 	{
 		ID: "expansion-loop", Name: "expansion loop or offset", Part: Riser,
@@ -38,7 +38,7 @@ var riserDevices = []Device{
 		Place:   "between two anchors, its leg long enough for the movement",
 		Without: "The pipe bows, joints crack and tees are torn at the branches.",
 		Shows:   ShowsMoved,
-		Source:  physics, Near: []string{"expansion-tank", "riser-anchor", "flexible-connector"},
+		Source:  physics, Near: []string{"expansion-tank", "flexible-connector", "arrester"},
 	},
 	{
 		ID: "fire-stop", Name: "fire-stopped floor sleeve", Part: Riser,
@@ -66,7 +66,7 @@ var zoneDevices = []Device{
 		Purpose: "passes the small flows of the night without hunting, and opens first because it is set a little higher",
 		Place:   "in parallel with the large valve, set 5 to 10 psi above it",
 		Without: "The large valve works almost shut at night: it hunts, whistles and wears its seat.",
-		Source:  practice, Near: []string{"reducing-bypass", "relief-valve", "reducing-valve"},
+		Source:  practice, Near: []string{"reducing-bypass", "relief-valve", "balancing-valve"},
 	},
 	{
 		ID: "reducing-bypass", Name: "valved bypass of the station", Part: Zone,

@@ -86,7 +86,7 @@ var serviceDevices = []Device{
 		Beside:  []string{"main-valve", "test-cocks"},
 		Without: "When the street pressure falls, water from boilers, hoses and tanks runs back into the town's main.",
 		Caution: "No plain bypass round it. It is tested by a certified tester.",
-		Source:  read("CSA B64.10, premise isolation by hazard, as Ontario applies it"), Near: []string{"check-valve", "double-check", "vacuum-breaker"},
+		Source:  read("CSA B64.10, premise isolation by hazard, as Ontario applies it"), Near: []string{"relief-valve", "vacuum-relief", "meter"},
 	},
 	{
 		ID: "double-check", Name: "double check valve assembly", Part: Service,
@@ -95,7 +95,7 @@ var serviceDevices = []Device{
 		Way:     "arrow with the flow",
 		Without: "One worn check lets the building's water back into the main.",
 		Caution: "It does not suit a severe hazard, whatever pressure it would save.",
-		Source:  read("CSA B64.10, hazard classes"), Near: []string{"backflow-preventer", "check-valve", "vacuum-breaker"},
+		Source:  read("CSA B64.10, hazard classes"), Near: []string{"relief-valve", "reducing-valve", "vacuum-relief"},
 	},
 	{
 		ID: "test-cocks", Name: "test cocks", Part: Service,
@@ -115,7 +115,7 @@ var serviceDevices = []Device{
 		ID: "pressure-gauge", Name: "pressure gauge with cock", Part: Service,
 		Purpose: "shows the pressure at that place, before and after what changes it",
 		Place:   "on each side of whatever changes the pressure: filter, pump, reducing valve",
-		Without: "A fault can only be guessed at.",
+		Without: "Nobody can tell a blocked strainer from a weak street: its two sides cannot be compared.",
 		Source:  practice, Near: []string{"thermometer", "meter", "pressure-switch"},
 	},
 	{
@@ -123,6 +123,6 @@ var serviceDevices = []Device{
 		Purpose: "empties the building's pipes at their lowest point",
 		Place:   "just after the main valve, at the lowest point",
 		Without: "A repair begins with a flood, and a shut-down building freezes full.",
-		Source:  read("Ontario Building Code, drain port after the building valve (text seen)"), Near: []string{"riser-drain", "drain-cock", "test-tee"},
+		Source:  read("Ontario Building Code, drain port after the building valve (text seen)"), Near: []string{"test-tee", "drain-cock", "relief-discharge"},
 	},
 }
