@@ -21,6 +21,7 @@ type markRequest struct {
 	Units  string            `json:"units"`
 	Code   string            `json:"code"`
 	Lines  []string          `json:"lines"`
+	Paper  *paperRequest     `json:"paper"` // a whole-building paper in place of one problem
 }
 
 // MarkJSON is what is written for one line of input.
@@ -112,7 +113,7 @@ func readRequest(r *bufio.Reader) (line []byte, tooLong bool, err error) {
 	}
 }
 
-func markOne(line []byte, tooLong bool, alone problems.Alone) (*MarkJSON, error) {
+func markOne(line []byte, tooLong bool, alone problems.Alone) (any, error) {
 	if tooLong {
 		return nil, fmt.Errorf("the line is longer than 1 MiB, expected one request in JSON")
 	}
@@ -124,6 +125,9 @@ func markOne(line []byte, tooLong bool, alone problems.Alone) (*MarkJSON, error)
 	}
 	if d.More() {
 		return nil, fmt.Errorf("more than one request stands on the line, expected one")
+	}
+	if q.Paper != nil {
+		return markPaper(q.Paper, q.Units, q.Code)
 	}
 	var own []problems.Own
 	for name, text := range q.Givens {
