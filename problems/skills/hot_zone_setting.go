@@ -4,6 +4,7 @@ import (
 	"riserwork/problems"
 	"riserwork/problems/building"
 	"riserwork/solver"
+	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
 )
 
@@ -52,6 +53,7 @@ var hotZoneSettingSkill = problems.Skill{
 			Name: "hot_setting", Says: "setting of the hot zone valve", Measure: &measure.Pressure,
 			Formula: "cold_setting + column + losses",
 			Why:     "To arrive at the shower with the same pressure, the hot water must start with all that it loses more.",
+			Would:   setHotZone,
 			Slips: []problems.Slip{
 				{
 					ID: "losses-left-out", Formula: "cold_setting + column",
@@ -116,3 +118,21 @@ var hotZoneSettingSkill = problems.Skill{
 }
 
 func init() { add(&hotZoneSettingSkill) }
+
+// setHotZone sets the hot zone valve and compares the two sides at a shower.
+func setHotZone(w problems.World, v float64) problems.Outcome {
+	cold := w.Building.Zones[0].Valve.Setting
+	losses := w.Pressure("heater_loss") + w.Pressure("mixing_loss")
+	set, right := unit.Pressure(v), solver.HotZoneSetting(cold, w.Gamma(), w.Length("lower"), losses)
+	o := problems.Outcome{Says: []string{"Set to " + w.Press(set) + ", the hot side would give up " + w.Press(losses) + " more than the cold on its way at the busy hour."}}
+	switch apart := w.Press(solver.PressuresApart(set, right)); {
+	case w.Press(set) == w.Press(right):
+		o.Kept = true
+		o.Says = append(o.Says, "Hot and cold would meet at the shower. At night the hot side would stand "+w.Press(losses)+" over the cold.")
+	case set < right:
+		o.Says = append(o.Says, "At the shower hot would be "+apart+" under cold: the water turns cold, and cold pushes into the hot pipe wherever a check leaks.")
+	default:
+		o.Says = append(o.Says, "At the shower hot would be "+apart+" over cold: the water turns hot when someone else draws cold.")
+	}
+	return o
+}

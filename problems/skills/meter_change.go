@@ -14,7 +14,7 @@ var meterMoves = []string{"fit the bonding jumper", "open the bypass", "shut bot
 var meterChangeSkill = problems.Skill{
 	ID: "meter-change", Title: "Order of work at a water meter",
 	Chapter: 8, Order: 110, Year: 1, Kind: problems.Choice,
-	Ask: "A water meter is to be changed. The service and the pipe behind the meter are {pipe_says}. A bypass with a sealed valve is {bypass_says}, and the utility has {leave_says} to open it. {jumper_says} What is the first move, the second and the third, and how long is the space for the new meter if {clearance} is to be kept free on each side of its body of {body}?",
+	Ask: "A water meter is to be changed. The service and the pipe behind the meter are {pipe_says}. {bypass_says} {jumper_says} What is the first move, the second and the third, and how long is the space for the new meter if {clearance} is to be kept free on each side of its body of {body}?",
 	Givens: []problems.Given{
 		{Name: "metal", Says: "is the pipe metal on both sides", Measure: &measure.Count},
 		{Name: "bonded", Says: "is a bonding jumper in place across the meter", Measure: &measure.Count},
@@ -134,8 +134,9 @@ func drawMeterChange(s *building.Sheet) {
 	leave := bypass && s.Chance(0.75)
 	s.Name("pipe_says", choose(metal, "copper", "plastic"))
 	s.Name("jumper_says", choose(bonded, "A bonding jumper is in place across the meter.", "No jumper is in place across the meter."))
-	s.Name("bypass_says", choose(bypass, "there", "not there"))
-	s.Name("leave_says", choose(leave, "given leave", "not given leave"))
+	s.Name("bypass_says", choose(!bypass, "There is no bypass.", choose(leave,
+		"There is a bypass with a sealed valve, and the utility has given leave to open it.",
+		"There is a bypass with a sealed valve, and the utility has given no leave to open it.")))
 	s.Values = append(s.Values, yesOrNo("metal", metal), yesOrNo("bonded", bonded), yesOrNo("bypass", bypass), yesOrNo("leave", leave))
 	s.Set("body", s.Pick([]float64{13, 15.25, 17, 24, 27}, []float64{330, 387, 430, 500, 600}))
 	s.Set("clearance", s.Pick([]float64{6, 8, 10, 12}, []float64{150, 200, 250, 300}))

@@ -26,6 +26,7 @@ var built = map[string][]string{
 	"tallest-zone-working": {"floors"},
 	"zone-breaks":          {"fed", "top_break"},
 	"zone-valve-setting":   {"setting", "verdict"},
+	"hot-zone-setting":     {"hot_setting"},
 	"next-valve":           {"next_level"},
 	"suite-valves":         {"storeys"},
 	"reduction-ratio":      {"verdict"},
