@@ -61,12 +61,13 @@ func (l Losses) Total() unit.Pressure { return l.Meter + l.Backflow + l.Strainer
 // Supply is what feeds a zone.
 type Supply string
 
-// Supplies of a zone: straight from the street, from the booster, or down
-// from a header under a roof tank or a high main.
+// Supplies of a zone: straight from the street, from the booster, down from a
+// header under a roof tank or a high main, or from a lift higher up.
 const (
 	FromStreet  Supply = "street"
 	FromBooster Supply = "booster"
 	FromHeader  Supply = "header"
+	FromLift    Supply = "lift"
 )
 
 // Booster is a booster set.
@@ -74,12 +75,18 @@ type Booster struct {
 	Elevation unit.Length
 	Boost     unit.Pressure // added at design flow
 	ShutOff   unit.Pressure // added at no flow
+	Curve     *PumpCurve    // in place of Boost and ShutOff
+	CutIn     unit.Pressure // discharge at which it starts; 0: none told
+	CutOut    unit.Pressure // and at which it stops
+	Tank      unit.Volume   // of its pressure tank; 0: none
+	BreakTank bool          // it draws from an open tank beside it
 }
 
 // Header is the high main of a down-feed system.
 type Header struct {
 	Elevation unit.Length
-	Pressure  unit.Pressure // in the header, no flow
+	Pressure  unit.Pressure // in the header, no flow; 0 at the water of an open tank
+	Volume    unit.Volume   // of the tank; 0: none told
 }
 
 // Valve is a pressure reducing valve.
@@ -95,7 +102,9 @@ type Zone struct {
 	Bottom int // index of its lowest level
 	Top    int // index of its highest level
 	Supply Supply
-	Valve  *Valve // nil where there is none
+	Lift   int          // index of the lift that feeds it, where Supply is FromLift
+	Valve  *Valve       // nil where there is none
+	Plant  *unit.Length // elevation of the zone's own heater; nil: it stands with the building's
 }
 
 // Heater is a storage water heater.
@@ -106,6 +115,11 @@ type Heater struct {
 	Efficiency float64
 	Cold, Hot  unit.Temperature
 	Rating     unit.Pressure // highest working pressure on its plate
+	Loss       unit.Pressure // of the water through it at design flow
+	Relief     unit.Pressure // setting of its relief valve; 0: its rating
+	ReliefHeat unit.Power    // that the relief valve passes; 0: not told
+	Tank       unit.Volume   // of its expansion tank; 0: as large as it need be
+	Day        unit.Volume   // of warm water drawn in a day; 0: usual for the use
 }
 
 // MixingValve is the master mixing valve at the heater.
@@ -121,6 +135,8 @@ type Loop struct {
 	FarthestFromLoop     unit.Length // developed length of the longest dead branch
 	ValveInLoop          unit.Pressure
 	FrictionAtDesignFlow unit.Pressure
+	Risers               int        // of hot water with a return each; 0: as many as cold ones
+	Pump                 *PumpCurve // its circulator; nil: one chosen for it
 }
 
 // Building is a building and its water supply. Elevations count from the
@@ -140,6 +156,11 @@ type Building struct {
 	Heater     *Heater
 	Mixing     *MixingValve
 	Loop       *Loop
+	Lifts      []LiftSet // lowest first
+	Loads      []Load // of each level below the roof; nil: not told, and risers lose Friction
+	FlushValve bool   // the closets have flush valves
+	Piping     Piping // how the pipes run, where Loads are told
+	Limited    bool   // every shower and bath has its own temperature limit
 }
 
 // Storeys counts the levels from level 1 to below the roof.
@@ -166,6 +187,9 @@ const (
 
 // Check refuses an impossible building with one sentence that says why.
 func (b *Building) Check() error {
+	if err := b.checkFigures(); err != nil {
+		return err
+	}
 	if err := b.checkLevels(); err != nil {
 		return err
 	}
@@ -177,6 +201,9 @@ func (b *Building) Check() error {
 	}
 	if b.Losses.Meter < 0 || b.Losses.Backflow < 0 || b.Losses.Strainer < 0 || b.Friction < 0 {
 		return fmt.Errorf("solver: a pressure loss is negative, expected 0 or more")
+	}
+	if err := b.checkParts(); err != nil {
+		return err
 	}
 	return b.checkZones()
 }
@@ -212,6 +239,8 @@ func (b *Building) checkZones() error {
 			return fmt.Errorf("solver: zone %s does not begin where zone %s ends", z.Name, b.Zones[i-1].Name)
 		case z.Supply == FromBooster && b.Booster == nil:
 			return fmt.Errorf("solver: zone %s is fed by a booster, and the building has none", z.Name)
+		case z.Supply == FromLift && (z.Lift < 0 || z.Lift >= len(b.Lifts)):
+			return fmt.Errorf("solver: zone %s is fed by lift %d, and the building has %d", z.Name, z.Lift+1, len(b.Lifts))
 		case z.Supply == FromHeader && b.Header == nil:
 			return fmt.Errorf("solver: zone %s is fed from a header, and the building has none", z.Name)
 		case z.Valve != nil && z.Valve.Setting <= 0:

@@ -14,7 +14,7 @@ func (b *Building) Inlet(z int, gamma unit.Gradient) unit.Pressure {
 	if zone.Supply == FromHeader && z+1 < len(b.Zones) && b.Zones[z+1].Supply == FromHeader {
 		return b.At(b.Zones[z+1].Bottom, zone.Valve.Elevation, gamma)
 	}
-	return b.supplyAt(zone.Supply, zone.Valve.Elevation, gamma)
+	return b.zoneSupply(zone, zone.Valve.Elevation, gamma)
 }
 
 // StuckOpen is the static pressure at an elevation of zone z while its

@@ -18,10 +18,32 @@ func (b *Building) Flowing(i int, at unit.Length, gamma unit.Gradient) unit.Pres
 	}
 	zone := b.Zones[z]
 	if v := zone.Valve; v != nil {
-		out := min(FlowingOutlet(v), b.flowingFrom(zone.Supply, v.Elevation, gamma))
+		out := min(FlowingOutlet(v), b.flowingZone(zone, v.Elevation, gamma))
 		return b.climb(out, at-v.Elevation, gamma)
 	}
-	return b.flowingFrom(zone.Supply, at, gamma)
+	return b.flowingZone(zone, at, gamma)
+}
+
+// flowingZone is what the supply of a zone gives at an elevation at the busy
+// hour, before its reducing valve.
+func (b *Building) flowingZone(z Zone, at unit.Length, gamma unit.Gradient) unit.Pressure {
+	if z.Supply == FromLift {
+		return b.flowingLift(z.Lift, at, gamma)
+	}
+	return b.flowingFrom(z.Supply, at, gamma)
+}
+
+func (b *Building) flowingLift(k int, at unit.Length, gamma unit.Gradient) unit.Pressure {
+	l := b.Lifts[k]
+	var suction unit.Pressure
+	switch {
+	case l.BreakTank:
+	case l.From >= 0:
+		suction = b.flowingLift(l.From, l.Elevation, gamma)
+	default:
+		suction = b.flowingFrom(FromBooster, l.Elevation, gamma)
+	}
+	return b.climb(suction+l.Boost, at-l.Elevation, gamma)
 }
 
 // flowingFrom is what a supply gives at an elevation at the busy hour, before
@@ -32,6 +54,9 @@ func (b *Building) flowingFrom(s Supply, at unit.Length, gamma unit.Gradient) un
 	case FromHeader:
 		return b.climb(b.Header.Pressure, at-b.Header.Elevation, gamma)
 	case FromBooster:
+		if b.Booster.BreakTank {
+			return b.climb(b.Booster.Boost, at-b.Booster.Elevation, gamma)
+		}
 		return b.climb(low+b.Booster.Boost, at-b.Street.GaugeAt, gamma)
 	}
 	return b.climb(low, at-b.Street.GaugeAt, gamma)
@@ -51,6 +76,10 @@ func (b *Building) Copy() *Building {
 	for i := range c.Zones {
 		c.Zones[i].Valve = own(c.Zones[i].Valve)
 	}
+	for i := range c.Zones {
+		c.Zones[i].Plant = own(c.Zones[i].Plant)
+	}
+	c.Lifts, c.Loads = append([]LiftSet(nil), b.Lifts...), append([]Load(nil), b.Loads...)
 	c.Booster, c.Header = own(b.Booster), own(b.Header)
 	c.Heater, c.Mixing, c.Loop = own(b.Heater), own(b.Mixing), own(b.Loop)
 	return &c

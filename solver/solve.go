@@ -79,10 +79,34 @@ func (b *Building) At(i int, at unit.Length, gamma unit.Gradient) unit.Pressure 
 	}
 	zone := b.Zones[z]
 	if v := zone.Valve; v != nil {
-		out := min(v.Setting, b.supplyAt(zone.Supply, v.Elevation, gamma))
+		out := min(v.Setting, b.zoneSupply(zone, v.Elevation, gamma))
 		return FloorPressure(out, gamma, at-v.Elevation)
 	}
-	return b.supplyAt(zone.Supply, at, gamma)
+	return b.zoneSupply(zone, at, gamma)
+}
+
+// zoneSupply is the static pressure that the supply of a zone gives at an
+// elevation, before its reducing valve.
+func (b *Building) zoneSupply(z Zone, at unit.Length, gamma unit.Gradient) unit.Pressure {
+	if z.Supply == FromLift {
+		return b.liftAt(z.Lift, at, gamma)
+	}
+	return b.supplyAt(z.Supply, at, gamma)
+}
+
+// liftAt is the static pressure that lift k gives at an elevation: its shut-off
+// boost over what it draws from.
+func (b *Building) liftAt(k int, at unit.Length, gamma unit.Gradient) unit.Pressure {
+	l := b.Lifts[k]
+	var suction unit.Pressure
+	switch {
+	case l.BreakTank:
+	case l.From >= 0:
+		suction = b.liftAt(l.From, l.Elevation, gamma)
+	default:
+		suction = b.supplyAt(FromBooster, l.Elevation, gamma)
+	}
+	return FloorPressure(suction+l.ShutOff, gamma, at-l.Elevation)
 }
 
 // supplyAt is the static pressure that a supply gives at an elevation, before
@@ -93,6 +117,9 @@ func (b *Building) supplyAt(s Supply, at unit.Length, gamma unit.Gradient) unit.
 	case FromHeader:
 		return FloorPressure(b.Header.Pressure, gamma, at-b.Header.Elevation)
 	case FromBooster:
+		if b.Booster.BreakTank {
+			return FloorPressure(b.Booster.ShutOff, gamma, at-b.Booster.Elevation)
+		}
 		return FloorPressure(b.Street.Static+b.Booster.ShutOff, gamma, at-b.Street.GaugeAt)
 	}
 	return FloorPressure(b.Street.Static, gamma, at-b.Street.GaugeAt)
@@ -122,7 +149,7 @@ func checkValves(b *Building, gamma unit.Gradient) error {
 		if z.Valve == nil {
 			continue
 		}
-		if in := b.supplyAt(z.Supply, z.Valve.Elevation, gamma); z.Valve.Setting > in {
+		if in := b.zoneSupply(z, z.Valve.Elevation, gamma); z.Valve.Setting > in {
 			return fmt.Errorf("solver: reducing valve of zone %s is set to %.4g kPa, above the %.4g kPa at its inlet",
 				z.Name, z.Valve.Setting/unit.Kilopascal, in/unit.Kilopascal)
 		}
