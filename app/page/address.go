@@ -25,6 +25,10 @@ const (
 	setPath      = "/set"
 	doPath       = "/do"
 	classPath    = "/class"
+	cardPath     = "/card"
+	shelfPath    = "/shelf"
+	tablesPath   = "/tables"
+	formulasPath = "/formulas"
 )
 
 // link is a path of ours where the program is served below the top of a site.

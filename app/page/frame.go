@@ -18,6 +18,10 @@ var pages = []struct {
 	{setPath, &setMaker{}},
 	{doPath, &do{}},
 	{classPath, &classPage{}},
+	{cardPath, &card{}},
+	{shelfPath, &shelf{}},
+	{tablesPath, &tablesPage{}},
+	{formulasPath, &formulas{}},
 }
 
 // Route registers the pages.
@@ -85,6 +89,7 @@ func (t *top) Render() app.UI {
 			app.A().Href(link(todayPath)).Text("Today"),
 			app.A().Href(link(standingPath)).Text("Standing"),
 			app.A().Href(link(startPath)).Text("Skills"),
+			app.A().Href(link(shelfPath)).Text("Shelf"),
 			app.A().Href(link(housePath)).Text("House rules"),
 		),
 		app.If(t.newer, app.Div().Class("newer").Body(

@@ -39,6 +39,7 @@ func (w *work) line(i int) app.UI {
 			app.Span().Class("number").Text(strconv.Itoa(i+1)),
 			app.Span().Text(w.label(i)),
 		),
+		w.lookUp(i),
 		w.blank(i, ok, tone),
 		app.Div().Class("finding").ID("finding-"+strconv.Itoa(i)).TabIndex(-1).Body(w.finding(i, f, ok)...),
 		app.Div().Class("hints").Body(w.hintList(i)...),

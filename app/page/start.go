@@ -162,6 +162,7 @@ func (s *start) row(skill *problems.Skill) app.UI {
 			app.Span().Class("year").Text("year "+strconv.Itoa(skill.Year)),
 			app.Span().Class("state").DataSet("state", string(word)).Text(wordSign(word)+string(word)+due),
 		),
+		app.A().Class("card-link").Href(cardURL(skill)).Aria("label", "Rule card: "+skill.Title).Text("Rule"),
 	)
 }
 

@@ -193,15 +193,9 @@ func (w *work) onCompare(ctx app.Context, e app.Event) {
 // why it holds.
 func (w *work) background() app.UI {
 	p := w.bench.p
-	var sources []app.UI
-	for _, s := range p.Skill.Sources {
-		sources = append(sources, app.Li().Body(
-			app.Span().Text(s.Says+" "),
-			app.Span().Class("confidence").Text("("+string(s.Confidence)+")"),
-		))
-	}
 	return app.Div().Class("background").Body(
-		app.Details().Body(app.Summary().Text("Sources"), app.Ul().Body(sources...)),
+		app.A().Class("card-link").ID("card-link").Hidden(w.task.hintless() || w.task.silent()).Href(cardURL(p.Skill)).Text("The rule card"),
+		app.Details().Body(app.Summary().Text("Sources"), app.Ul().Body(sources(p.Skill)...)),
 		app.If(w.bench.sheet.Marked, app.Details().Body(
 			app.Summary().Text("Why the rule holds"),
 			app.P().Text(p.Fill(p.Skill.Holds, p.Env())),
