@@ -19,7 +19,9 @@ type setMaker struct {
 	app.Compo
 
 	set     sets.Set
-	chapter int // what the next problems are drawn from
+	own     problems.House // the house rules as set now
+	before  *sets.Set      // what was under way when a link was opened
+	chapter int            // what the next problems are drawn from
 	year    int
 	count   int
 	kind    sets.Kind
@@ -65,14 +67,18 @@ func (m *setMaker) OnNav(ctx app.Context) {
 	saved := setSaved{Version: setVersion, Set: sets.Set{Help: sets.AllHelp, Own: true, House: own}}
 	says = load(store, setKey, "the set under way", &saved)
 	m.notices = append(m.notices, says)
-	m.set, m.print = saved.Set, ""
-	if code := ctx.Page().URL().Fragment; code != "" {
-		m.open(code)
+	m.set, m.own, m.print, m.before = saved.Set, own, "", nil
+	if len(m.set.Items) == 0 {
+		m.set.House = own
 	}
 	if m.set.Number == 0 {
 		m.set.Number = uint32(max(1, someSeed(source())))
 	}
-	m.set.House = own
+	if u := *ctx.Page().URL(); u.Fragment != "" {
+		m.open(ctx, u.Fragment)
+		u.Fragment = ""
+		ctx.Page().ReplaceURL(&u)
+	}
 	m.chapter, m.count, m.kind = max(m.chapter, 1), max(m.count, 4), kindOr(m.kind)
 	m.renew()
 	arrive(ctx, "set", "Make a set · Riserwork")
@@ -86,14 +92,19 @@ func kindOr(k sets.Kind) sets.Kind {
 	return k
 }
 
-// open takes over the set of a link.
-func (m *setMaker) open(code string) {
+// open takes over the set of a link. What was under way can be brought back.
+func (m *setMaker) open(ctx app.Context, code string) {
 	s, err := sets.ReadLink(code)
 	if err != nil {
 		m.notices = append(m.notices, problems.Sentence(err.Error())+".")
 		return
 	}
+	if len(m.set.Items) > 0 && m.set.Link() != s.Link() {
+		was := m.set
+		m.before = &was
+	}
 	m.set = *s
+	m.changed(ctx)
 	m.notices = append(m.notices, s.Earlier())
 }
 
@@ -266,4 +277,18 @@ func (m *setMaker) task(i int) *sets.Task {
 		m.tasks[key] = nil
 	}
 	return m.tasks[key]
+}
+
+// onBefore brings back what was under way.
+func (m *setMaker) onBefore(ctx app.Context, e app.Event) {
+	m.set, m.before = *m.before, nil
+	m.said = "The set that was under way is back."
+	m.changed(ctx)
+	ctx.Defer(m.sync)
+}
+
+// onHouse takes the house rules as they are now.
+func (m *setMaker) onHouse(ctx app.Context, e app.Event) {
+	m.set.House = m.own
+	m.changed(ctx)
 }

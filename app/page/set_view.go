@@ -19,6 +19,7 @@ func (m *setMaker) Render() app.UI {
 	return frame("set", m.notices,
 		heading("Make a set"),
 		app.P().Text("A set is a link. Whoever opens it gets the problems, works them, and hands in a small file or a code. You mark them on the page for a class. Nothing goes through a server."),
+		app.Button().Type("button").Class("link").ID("before").Hidden(m.before == nil).Text("Bring back the set that was under way").OnClick(m.onBefore),
 		field("set-title", "Title", sets.MaxTitle, m.onBox),
 		m.adder(),
 		app.H2().Text(countText(len(m.set.Items))),
@@ -189,7 +190,8 @@ func (m *setMaker) terms() app.UI {
 		),
 		field("set-note", "A note to the learners", sets.MaxNote, m.onBox),
 		field("set-amends", "Local amendments to the code, in your words", sets.MaxNote, m.onBox),
-		app.P().Body(app.Span().Text("House rules of the set: "+houseWords(m.set.House)+". "), app.A().Href(link(housePath)).Text("Change them")),
+		app.P().Body(app.Span().Text("House rules of the set: "+houseWords(m.set.House)+". "), app.A().Href(link(housePath)).Text("Change yours")),
+		app.Button().Type("button").Class("link").ID("take-house").Hidden(sameHouse(m.set.House, m.own)).Text("Take your house rules as they are now").OnClick(m.onHouse),
 	)
 }
 
