@@ -62,6 +62,7 @@ var riserFootDetail = Detail{
 		{"riser-valve-there", "A valve stands at the foot of the riser.", "One riser is shut, not the building.", read("Chicago Municipal Code, 18-29-606 (base of every riser)"), has("main", "riser-valve", 1), ""},
 		{"riser-drain-there", "A drain stands at the foot.", "The riser is emptied there and not through a tap.", read("Ontario Building Code, riser valves and drain (text seen)"), has("main", "riser-drain", 1), ""},
 		{"riser-drain-above", "The drain stands above the valve.", "Below it the drain empties the main and not the riser.", practice, before("main", "riser-valve", "riser-drain"), "riser-drain"},
+		{"riser-drain-low", "The drain stands at the foot, below everything else on the riser.", "What is below a drain stays full.", practice, before("main", "riser-drain", "riser-anchor"), ""},
 		{"riser-anchored", "A hot riser has an anchor on both sides of its loop.", "The loop only works between two fixed points.", practice, has("main", "riser-anchor", 2), ""},
 		{"riser-vent", "The head of the riser can let air out.", "Air at the top spits, and stops a loop.", practice, has("main", "air-vent", 1), ""},
 	},

@@ -22,6 +22,7 @@ var entryDetail = Detail{
 		{"entry-bonded", "A jumper bonds the pipe across the meter.", "The pipe may carry current, and the meter will be taken out one day.", read("NEC 250.53(D)(1); Canadian Electrical Code, section 10"), has("bonding jumper", "bonding-jumper", 1), ""},
 		{"entry-preventer", "A backflow preventer isolates the building.", "What is in the building must not reach the street.", read("CSA B64.10, premise isolation by hazard, as Ontario applies it"), has("main", "backflow-preventer", 1), ""},
 		{"entry-preventer-after-meter", "The preventer stands behind the meter.", "Water spilled at its relief port has been measured, and no unmetered tee is left.", practice, before("main", "meter", "backflow-preventer"), "backflow-preventer"},
+		{"entry-preventer-gauge", "The gauge that shows what the building gets stands behind the preventer.", "The preventer takes 8 to 15 psi (55 to 105 kPa) of what the street gives.", practice, before("main", "backflow-preventer", "pressure-gauge"), ""},
 		{"entry-sleeve", "The pipe comes through the wall in a sleeve.", "A wall settles; the pipe must not carry it.", practice, has("main", "wall-sleeve", 1), ""},
 		{"entry-drain", "A drain stands at the lowest point behind the main valve.", "Otherwise the building cannot be emptied.", read("Ontario Building Code, drain port after the building valve (text seen)"), has("main", "drain-port", 1), ""},
 	},

@@ -3,7 +3,7 @@ package devices
 // riserDevices stand on the pipes that climb, and in reducing valve stations.
 var riserDevices = []Device{
 	{
-		ID: "riser-valve", Name: "valve at the foot of the riser", Part: Riser,
+		ID: "riser-valve", Name: "riser valve", Part: Riser,
 		Purpose: "shuts one riser and leaves the others in service",
 		Place:   "at the foot of every riser, at the top of one that feeds downward",
 		Without: "A leak on one floor shuts down the whole building.",
