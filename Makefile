@@ -100,7 +100,7 @@ bench: build chromium
 	@$(WASMBUILD) -o .bin/counter.wasm ./app/browsertest/counter
 	@$(WASM) go test -c -trimpath -ldflags='-s -w' -o .bin/marking.wasm ./problems/marking
 	@./$(DESK) size $(SITE)/app.wasm .bin/counter.wasm
-	@go test -run '^$$' -bench . -benchmem ./solver/... ./problems/... ./app/record/
+	@go test -run '^$$' -bench . -benchmem ./solver/... ./problems/... ./app/record/ ./app/desk/
 	@go test -tags browser -run '^$$' -bench Start -benchtime 3x -timeout 30m ./app/browsertest/
 	@go test -tags browser -run '^$$' -bench 'Marking|Verdict' -benchtime 1x -timeout 30m ./app/browsertest/
 
