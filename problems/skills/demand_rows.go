@@ -104,7 +104,7 @@ func rowRules(units, says string, both bool) []problems.Rule {
 	past := problems.Rule{
 		Name: "past", Says: "units above the row below", Measure: &measure.Units,
 		Formula: units + " - row_low", Table: "demand", Row: units,
-		Why:     "The flow goes up from the lower row by the part of the way that the units have gone.",
+		Why: "The flow goes up from the lower row by the part of the way that the units have gone.",
 		Slips: []problems.Slip{{
 			ID: "from-the-row-above", Formula: "row_high - " + units,
 			Did:  "You took how far {" + units + "} is below the row above, {got}.",
