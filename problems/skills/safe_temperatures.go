@@ -156,7 +156,7 @@ func drawSafeTemperatures(s *building.Sheet) {
 	}
 	a, _ := pick(s, fit)
 	h := s.Building.Heater
-	h.Cold, h.Hot = degrees(s, s.Pick([]float64{50}, []float64{10})), degrees(s, store)
+	h.Cold, h.Hot = degrees(s, lists(s, []float64{50}, []float64{10})[0]), degrees(s, store)
 	s.Building.Mixing = &solver.MixingValve{Mixed: degrees(s, a.main)}
 	s.Building.Loop = &solver.Loop{Drop: unit.TempDifference(degrees(s, a.main) - degrees(s, a.main-a.drop))}
 	s.Name("limit_says", s.Profile.FixtureHot.Words)
