@@ -29,6 +29,7 @@ const (
 	shelfPath    = "/shelf"
 	tablesPath   = "/tables"
 	formulasPath = "/formulas"
+	paperPath    = "/paper"
 )
 
 // link is a path of ours where the program is served below the top of a site.

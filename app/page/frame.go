@@ -22,6 +22,7 @@ var pages = []struct {
 	{shelfPath, &shelf{}},
 	{tablesPath, &tablesPage{}},
 	{formulasPath, &formulas{}},
+	{paperPath, &paperPage{}},
 }
 
 // Route registers the pages.

@@ -78,6 +78,11 @@ func (w *work) note(ctx app.Context) { w.noteThen(ctx, func(app.Context) {}) }
 
 // noteThen writes it and goes on once it is written.
 func (w *work) noteThen(ctx app.Context, then func(app.Context)) {
+	if w.keeper != nil {
+		w.save(ctx)
+		then(ctx)
+		return
+	}
 	list := w.bench.news()
 	for i := range list {
 		list[i] = records.stamped(list[i])

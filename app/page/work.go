@@ -33,6 +33,8 @@ type session struct {
 	compare bool         // the whole working is shown
 	opened  map[int]bool // lines whose explanation was asked for
 	said    string       // the latest finding, for those who listen
+
+	keeper func(app.Context) // keeps the sheet where it is a part of a paper
 }
 
 // OnNav lays out the problem that the address names.
@@ -94,6 +96,10 @@ func (w *work) lay(open *desk) {
 
 // save keeps the sheet; it is called at every change.
 func (w *work) save(ctx app.Context) {
+	if w.keeper != nil {
+		w.keeper(ctx)
+		return
+	}
 	store := ctx.LocalStorage()
 	if w.task != nil {
 		w.say(w.task.keep(store, w.bench.sheet))
