@@ -129,7 +129,8 @@ func ruleLine(p *problems.Problem, i int) []app.UI {
 
 // spoken is a formula as it is said.
 func spoken(text string) string {
-	return strings.Join(strings.Fields(sayings.Replace(text)), " ")
+	said := strings.Join(strings.Fields(sayings.Replace(text)), " ")
+	return strings.Trim(strings.ReplaceAll(said, " ,", ","), ", ")
 }
 
 var sayings = strings.NewReplacer(

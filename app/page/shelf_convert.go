@@ -1,6 +1,7 @@
 package page
 
 import (
+	"strconv"
 	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -33,7 +34,7 @@ func (c *converter) convert(text string) {
 	}
 	for _, u := range unit.Units(q.Unit.Dim) {
 		if v := q.In(u); u.Name != q.Unit.Name && v == v && u.Zero == q.Unit.Zero {
-			c.rows = append(c.rows, []string{unit.Format(v, 5), u.Name})
+			c.rows = append(c.rows, []string{unit.Format(steady(v), 5), u.Name})
 		}
 	}
 	if len(c.rows) == 0 {
@@ -41,6 +42,16 @@ func (c *converter) convert(text string) {
 		return
 	}
 	c.said = q.Text(5) + " is " + c.rows[0][0] + " " + c.rows[0][1] + ", and the others below."
+}
+
+// steady takes away what floating point leaves in the last places, so that a
+// round number prints as one.
+func steady(v float64) float64 {
+	r, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 9, 64), 64)
+	if err != nil {
+		return v
+	}
+	return r
 }
 
 func (c *converter) onConvert(ctx app.Context, e app.Event) { c.convert(chosen(ctx)) }
