@@ -374,5 +374,5 @@ func goThere(t *testing.T, size Viewport) {
 	p.Open("/")
 	p.arrive("start")
 	p.Click("#chapter-1 summary")
-	p.WaitText(`.skill[data-skill="floor-pressure"]`, "due in")
+	p.WaitText(`.skill[data-skill="floor-pressure"]`, "due ")
 }

@@ -89,9 +89,8 @@ func (t *top) Render() app.UI {
 			app.A().Class("home").Href(link(startPath)).Text("Riserwork"),
 			app.A().Href(link(todayPath)).Text("Today"),
 			app.A().Href(link(standingPath)).Text("Standing"),
-			app.A().Href(link(startPath)).Text("Skills"),
 			app.A().Href(link(shelfPath)).Text("Shelf"),
-			app.A().Href(link(housePath)).Text("House rules"),
+			app.A().Href(link(housePath)).Text("Rules"),
 		),
 		app.If(t.newer, app.Div().Class("newer").Body(
 			app.Span().Text("A newer version is ready. Your lines are kept."),

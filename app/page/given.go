@@ -1,5 +1,8 @@
 package page
 
+// all is more lines than any problem has.
+const all = maxLines
+
 // give puts the worked lines at the head of the sheet, as many as are to be
 // shown; lines that are named are the only ones that can be.
 func (b *bench) give() {

@@ -85,7 +85,7 @@ func (s *study) onward(house problems.House) (url string, ok bool) {
 		case it.Mistake:
 			a.kind = mistake
 		case record.Example(s.Items, s.At):
-			a.given = len(skill.Rules) + len(skill.Givens) // all of them
+			a.given = all
 		default:
 			a.given = givenOf(a)
 		}

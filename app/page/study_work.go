@@ -33,6 +33,16 @@ func (w *work) example() app.UI {
 	return app.P().Class("aside").Hidden(!w.bench.isExample()).Text("Read it line by line. The next problem leaves a line to you.")
 }
 
+// unmet offers a worked example to those who open a skill that is new to
+// them.
+func (w *work) unmet() app.UI {
+	a := w.address
+	a.seed, a.given = a.seed+1, all
+	fresh := w.task == nil && w.keeper == nil && records.loaded && !w.bench.sheet.begun() && w.bench.sheet.Kind == blanks &&
+		w.bench.sheet.Given == 0 && !records.state.Skill(w.bench.sheet.Skill).Met
+	return app.A().Class("switch").ID("see-one").Hidden(!fresh).Href(a.url()).Text("New to you? See one worked first")
+}
+
 // givenLine is a line that is shown worked.
 func (w *work) givenLine(i int) app.UI {
 	return app.Li().Class("line", "shown").Body(

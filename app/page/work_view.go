@@ -54,6 +54,7 @@ func (w *work) working() app.UI {
 			app.H2().Class("lines-title").Text(w.linesTitle()),
 			app.If(w.task == nil && w.bench.sheet.Given == 0, w.kindSwitch()),
 		),
+		w.unmet(),
 		w.example(),
 		app.Ol().Class("lines").Body(w.lines()...),
 		app.Button().Type("button").Class("button", "add").ID("add").Hidden(w.bench.sheet.Kind != free).Text("Add a line").OnClick(w.onAdd),
