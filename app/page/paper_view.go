@@ -20,13 +20,13 @@ func (p *paperPage) Render() app.UI {
 			heading("One building, part by part"),
 			app.P().Class("ask").Text(p.paper.Says),
 			p.facts(),
-			app.Div().Class("building").Body(&riser{Scene: p.picture}),
 		),
 		app.Div().Class("answer").Body(
 			p.progress(),
 			p.part(),
 			p.reported(),
 		),
+		app.Div().Class("building").Body(&riser{Scene: p.picture}),
 		app.P().Class("unseen").ID("said").Attr("role", "status").Text(p.said),
 		p.thumb(),
 	)
