@@ -127,12 +127,12 @@ type MixingValve struct{ Mixed unit.Temperature }
 
 // Loop is the hot water recirculation of one supply and one return.
 type Loop struct {
-	Supply, Return       unit.Length // of pipe
-	SupplyLoss           float64     // W/m
-	ReturnLoss           float64     // W/m
-	Drop                 unit.TempDifference
-	FarthestFromHeater   unit.Length // developed length, source to farthest outlet
-	FarthestFromLoop     unit.Length // developed length of the longest dead branch
+	Supply, Return       unit.Length         // of pipe
+	SupplyLoss           float64             // W/m
+	ReturnLoss           float64             // W/m
+	Drop                 unit.TempDifference // that the flow keeps to
+	FarthestFromHeater   unit.Length         // developed length, source to farthest outlet
+	FarthestFromLoop     unit.Length         // developed length of the longest dead branch
 	ValveInLoop          unit.Pressure
 	FrictionAtDesignFlow unit.Pressure
 	Risers               int        // of hot water with a return each; 0: as many as cold ones
@@ -157,10 +157,10 @@ type Building struct {
 	Mixing     *MixingValve
 	Loop       *Loop
 	Lifts      []LiftSet // lowest first
-	Loads      []Load // of each level below the roof; nil: not told, and risers lose Friction
-	FlushValve bool   // the closets have flush valves
-	Piping     Piping // how the pipes run, where Loads are told
-	Limited    bool   // every shower and bath has its own temperature limit
+	Loads      []Load    // of each level below the roof; nil: not told, and risers lose Friction
+	FlushValve bool      // the closets have flush valves
+	Piping     Piping    // how the pipes run, where Loads are told
+	Limited    bool      // every shower and bath has its own temperature limit
 }
 
 // Storeys counts the levels from level 1 to below the roof.

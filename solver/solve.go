@@ -46,15 +46,26 @@ func Solve(b *Building, s Settings) (*Solution, error) {
 	if err := b.Check(); err != nil {
 		return nil, err
 	}
+	s = s.filled()
+	if err := checkValves(b, s.Gamma); err != nil {
+		return nil, err
+	}
+	return solve(b, s), nil
+}
+
+// filled are the settings with what they leave open.
+func (s Settings) filled() Settings {
 	if s.Gamma == 0 {
 		s.Gamma = WaterColumn
 	}
 	if s.TopMin == 0 && s.Profile != nil {
 		s.TopMin = unit.Pressure(s.Profile.TopMin.Lowest())
 	}
-	if err := checkValves(b, s.Gamma); err != nil {
-		return nil, err
-	}
+	return s
+}
+
+// solve is Solve for a building that can be.
+func solve(b *Building, s Settings) *Solution {
 	sol := &Solution{FirstLow: -1}
 	sol.Reach = Reach(b.Street.Low-b.Losses.Total(), s.TopMin, s.Gamma)
 	for i := range b.Levels[:len(b.Levels)-1] {
@@ -68,7 +79,7 @@ func Solve(b *Building, s Settings) (*Solution, error) {
 	if s.Profile != nil {
 		sol.Breaches = breaches(b, sol, s)
 	}
-	return sol, nil
+	return sol
 }
 
 // At is the static pressure at an elevation of level i, through its zone.
