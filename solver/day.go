@@ -56,6 +56,7 @@ type Store struct {
 
 // StoreDay is a day of a store. Heat closes: In = Drawn + Lost + End - Start.
 type StoreDay struct {
+	Start   float64     // J, at midnight
 	Left    [24]float64 // J, at the end of each hour
 	Lowest  float64     // J
 	At      float64     // hours after midnight, when it is lowest
@@ -77,7 +78,7 @@ func (s Store) Day() StoreDay {
 	}
 	f := following{Store: s, left: math.Max(0, math.Min(s.Start, s.Full))}
 	f.on = f.left <= s.On
-	f.day.Lowest = f.left
+	f.day.Start, f.day.Lowest = f.left, f.left
 	for h := range s.Draw {
 		if s.Full == 0 {
 			f.straight(h, 3600)
