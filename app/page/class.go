@@ -84,7 +84,7 @@ func (c *classPage) onCodes(ctx app.Context, e app.Event) {
 	}
 	c.take(ctx, "pasted", []byte(c.pasted))
 	c.pasted = ""
-	ctx.Defer(func(app.Context) {
+	later(ctx, c, func() {
 		if el := app.Window().GetElementByID("paste"); el.Truthy() {
 			el.Set("value", "")
 		}

@@ -82,7 +82,7 @@ func (m *setMaker) OnNav(ctx app.Context) {
 	m.chapter, m.count, m.kind = max(m.chapter, 1), max(m.count, 4), kindOr(m.kind)
 	m.renew()
 	arrive(ctx, "set", "Make a set · Riserwork")
-	ctx.Defer(m.sync)
+	later(ctx, m, m.sync)
 }
 
 func kindOr(k sets.Kind) sets.Kind {
@@ -141,7 +141,7 @@ func numberText(n int) string {
 	return strconv.Itoa(n)
 }
 
-func (m *setMaker) sync(app.Context) {
+func (m *setMaker) sync() {
 	for id, text := range m.boxes() {
 		if el := app.Window().GetElementByID(id); el.Truthy() && el.Get("value").String() != text {
 			el.Set("value", text)
@@ -257,7 +257,7 @@ func (m *setMaker) onClear(ctx app.Context, e app.Event) {
 	m.set = sets.Set{Help: m.set.Help, Own: m.set.Own, House: m.set.House, Number: uint32(max(1, someSeed(source())))}
 	m.said = "A new set is begun."
 	m.changed(ctx)
-	ctx.Defer(m.sync)
+	later(ctx, m, m.sync)
 }
 
 // task is problem i as the instructor's copy has it; nil where none could be
@@ -284,7 +284,7 @@ func (m *setMaker) onBefore(ctx app.Context, e app.Event) {
 	m.set, m.before = *m.before, nil
 	m.said = "The set that was under way is back."
 	m.changed(ctx)
-	ctx.Defer(m.sync)
+	later(ctx, m, m.sync)
 }
 
 // onHouse takes the house rules as they are now.

@@ -81,13 +81,13 @@ func (d *do) onBegin(ctx app.Context, e app.Event) {
 	}
 	d.notices = append(d.notices, keepLearner(ctx.LocalStorage(), name))
 	d.begin(ctx, name)
-	ctx.Defer(func(app.Context) { focus(titleID) })
+	later(ctx, d, func() { focus(titleID) })
 }
 
 // onOther asks again who it is. What was written stays under its name.
 func (d *do) onOther(ctx app.Context, e app.Event) {
 	d.learner, d.typed, d.codeText = "", "", ""
-	ctx.Defer(func(app.Context) { focus("learner") })
+	later(ctx, d, func() { focus("learner") })
 }
 
 // Render shows the set.
@@ -257,7 +257,7 @@ func (d *do) onCode(ctx app.Context, e app.Event) {
 	}
 	d.codeText = h.Code()
 	copyText(ctx, d.codeText, func(ok bool) { d.said = copied(ok) })
-	ctx.Defer(func(app.Context) {
+	later(ctx, d, func() {
 		if el := app.Window().GetElementByID("code"); el.Truthy() {
 			el.Set("value", d.codeText)
 		}

@@ -65,3 +65,9 @@ func listOf(v app.Value) app.Value {
 	list.Call("push", v)
 	return list
 }
+
+// later runs f once the page shows the change. It is bound to the page, since
+// what was tapped may be gone by then.
+func later(ctx app.Context, page app.Composer, f func()) {
+	ctx.Dispatcher().Dispatch(app.Dispatch{Mode: app.Defer, Source: page, Function: func(app.Context) { f() }})
+}

@@ -66,15 +66,15 @@ func (m *setMaker) onPrint(ctx app.Context, e app.Event) {
 	if ctx.JSSrc().Get("id").String() == "print-key" {
 		m.print = "key"
 	}
-	ctx.Defer(func(app.Context) {
+	later(ctx, m, func() {
 		app.Window().Call("scrollTo", 0, 0)
-		app.Window().Call("setTimeout", app.Window().Get("print").Call("bind", app.Window()), 200)
+		app.Window().Call("print")
 	})
 }
 
 func (m *setMaker) onPrinted(ctx app.Context, e app.Event) {
 	m.print = ""
-	ctx.Defer(m.sync)
+	later(ctx, m, m.sync)
 }
 
 // printed is the set on paper: problems with room to write, or the key.
