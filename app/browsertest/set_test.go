@@ -3,6 +3,7 @@
 package browsertest
 
 import (
+	"bytes"
 	"encoding/csv"
 	"encoding/json"
 	"fmt"
@@ -11,6 +12,7 @@ import (
 	"strings"
 	"testing"
 
+	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -243,4 +245,44 @@ func TestASetWithoutHelp(t *testing.T) {
 	p.Open("/work?n=4#" + s.Link())
 	p.arrive("work")
 	p.WaitText("main", "expected 1 to 1")
+}
+
+// A set opened by its link can be printed, with its key apart, on letter and
+// on A4, and what was under way before comes back.
+func TestASetOnPaper(t *testing.T) {
+	p := New(t, Desk)
+	s := &sets.Set{Title: "On paper", Help: sets.AllHelp, Number: 9}
+	s.House.System, s.House.Code = "metric", "npc"
+	for _, kind := range sets.Kinds {
+		require.NoError(t, s.Draw(sets.Blueprint{Chapter: 1, Count: 1, Kind: kind}))
+	}
+	p.Open("/set#" + s.Link())
+	p.arrive("set")
+	p.WaitTrue(`document.querySelector("#set-link")?.value.endsWith("` + s.Link() + `") && location.hash === ""`)
+	p.WaitFor("#qr path")
+	Eval[bool](p, `(window.print = () => { window.printed = (window.printed ?? 0) + 1; }, true)`)
+	for n, id := range []string{"sheet", "key"} {
+		p.Click("#print-" + id)
+		p.WaitTrue(fmt.Sprintf(`window.printed === %d`, n+1))
+		assert.Equal(t, id == "key", p.Count(".solved") > 0)
+		assert.Equal(t, id == "sheet", p.Count(".ruled") > 0)
+		p.Fits()
+		p.Screenshot("print-" + id + "-desk")
+		for _, paper := range [][2]float64{{8.5, 11}, {8.27, 11.69}} {
+			pdf, err := chromedp.Call(p.ctx, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PaperWidth: paper[0], PaperHeight: paper[1]})
+			require.NoError(t, err)
+			if dir := os.Getenv("SHOTS"); dir != "" {
+				require.NoError(t, os.WriteFile(filepath.Join(dir, fmt.Sprintf("%s-%g.pdf", id, paper[0])), pdf.Data, 0o644))
+			}
+			assert.Greater(t, bytes.Count(pdf.Data, []byte("/Type /Page\n")), 1, "more than one page")
+		}
+		p.Click("#printed")
+		p.WaitFor("#print-key")
+	}
+	other := *s
+	other.Title = "Another"
+	p.Open("/set#" + other.Link())
+	p.Reload()
+	p.arrive("set")
+	p.WaitTrue(`document.querySelector("#set-title")?.value === "Another"`)
 }
