@@ -260,10 +260,10 @@ func TestASetOnPaper(t *testing.T) {
 	p.arrive("set")
 	p.WaitTrue(`document.querySelector("#set-link")?.value.endsWith("` + s.Link() + `") && location.hash === ""`)
 	p.WaitFor("#qr path")
-	Eval[bool](p, `(window.print = () => { window.printed = (window.printed ?? 0) + 1; }, true)`)
+	Eval[bool](p, `(window.print = () => { window.prints = (window.prints ?? 0) + 1; }, true)`)
 	for n, id := range []string{"sheet", "key"} {
 		p.Click("#print-" + id)
-		p.WaitTrue(fmt.Sprintf(`window.printed === %d`, n+1))
+		p.WaitTrue(fmt.Sprintf(`window.prints === %d`, n+1))
 		assert.Equal(t, id == "key", p.Count(".solved") > 0)
 		assert.Equal(t, id == "sheet", p.Count(".ruled") > 0)
 		p.Fits()
