@@ -6,6 +6,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/app/draw"
 	"riserwork/app/record"
 	"riserwork/problems"
 	"riserwork/problems/skills"
@@ -95,7 +96,7 @@ var words = []record.Word{record.Firm, record.Shaky, record.Helped, record.New}
 // bar is the skills as one bar; its twin in words stands beside it.
 func bar(t tallied) app.UI {
 	const width, height = 400, 20
-	e := app.Elem("svg").XMLNS(svgNamespace).Attr("viewBox", fmt.Sprintf("0 0 %d %d", width, height)).
+	e := app.Elem("svg").XMLNS(draw.Namespace).Attr("viewBox", fmt.Sprintf("0 0 %d %d", width, height)).
 		Attr("data-part", "bar").Attr("aria-hidden", "true").Attr("preserveAspectRatio", "none")
 	var parts []app.UI
 	x := 0.0
@@ -105,14 +106,12 @@ func bar(t tallied) app.UI {
 			continue
 		}
 		wide := width * float64(n) / float64(t.of)
-		parts = append(parts, app.Elem("rect").XMLNS(svgNamespace).Attr("data-part", string(w)).
+		parts = append(parts, app.Elem("rect").XMLNS(draw.Namespace).Attr("data-part", string(w)).
 			Attr("x", fixed(x)).Attr("y", "1").Attr("width", fixed(wide)).Attr("height", strconv.Itoa(height-2)))
 		x += wide
 	}
 	return e.Body(parts...)
 }
-
-const svgNamespace = "http://www.w3.org/2000/svg"
 
 func fixed(x float64) string { return strconv.FormatFloat(x, 'f', 1, 64) }
 

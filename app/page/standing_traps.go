@@ -5,6 +5,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/app/draw"
 	"riserwork/app/record"
 	"riserwork/problems"
 	"riserwork/problems/skills"
@@ -66,9 +67,9 @@ func (s *standing) trapList() app.UI {
 
 // weight is a share of the heaviest trap as a bar.
 func weight(share float64) app.UI {
-	return app.Elem("svg").XMLNS(svgNamespace).Attr("viewBox", "0 0 100 6").Attr("data-part", "weight").
+	return app.Elem("svg").XMLNS(draw.Namespace).Attr("viewBox", "0 0 100 6").Attr("data-part", "weight").
 		Attr("aria-hidden", "true").Attr("preserveAspectRatio", "none").Body(
-		app.Elem("rect").XMLNS(svgNamespace).Attr("width", fixed(100*share)).Attr("height", "6"),
+		app.Elem("rect").XMLNS(draw.Namespace).Attr("width", fixed(100*share)).Attr("height", "6"),
 	)
 }
 

@@ -155,9 +155,9 @@ func (t *todayPage) onDrop(ctx app.Context, e app.Event) {
 	t.notices = append(t.notices, t.study.keep(ctx.LocalStorage()))
 }
 
-// reasons are the reasons in words.
+// reasons are the reasons in words, of skills that were met.
 var reasons = map[record.Why]string{
-	record.WhyDue: "due", record.WhyNew: "new", record.WhyShaky: "shaky", record.WhyEarly: "ahead of time",
+	record.WhyDue: "due", record.WhyShaky: "shaky", record.WhyEarly: "ahead of time",
 }
 
 func (t *todayPage) rows(list []record.Item) []app.UI {
