@@ -28,6 +28,7 @@ var commands = []command{
 	{"skills", "list the skills: -json", func(args []string) error { return desk.Skills(args, os.Stdout) }},
 	{"problem", "print one problem with its working: -skill, -seed, -units, -code, -given, -json", func(args []string) error { return desk.Problem(args, os.Stdout) }},
 	{"paper", "print a whole-building paper with its solution and mark scheme: -seed, -size, -units, -code, -json", func(args []string) error { return desk.Paper(args, os.Stdout) }},
+	{"solve", "work a whole building out, told in JSON on standard input: -json", func(args []string) error { return desk.Solve(args, os.Stdin, os.Stdout) }},
 	{"mark", "mark working: requests in JSON, one a line, from standard input: -json, -alone", func(args []string) error { return desk.Mark(args, os.Stdin, os.Stdout, os.Stderr) }},
 	{"set", "make a set of problems and print its link: -title, -skill, -chapter, ...", func(args []string) error { return desk.Set(args, os.Stdout) }},
 	{"sheet", "print a set on paper, or its answer key, as HTML: -set, -learners, -paper, -key", func(args []string) error { return desk.Sheet(args, os.Stdout) }},

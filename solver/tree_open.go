@@ -202,10 +202,14 @@ func (f *flowing) fall(i int) float64 {
 func (f *flowing) settle() error {
 	for round := range 400 {
 		f.inward()
-		moved, most := f.outward(1)
+		moved, most := f.outward()
 		turned := f.turn(round)
 		if !turned && round > 1 && moved <= 1e-12*most+1e-15 {
-			return f.finish()
+			// A round more, for taps whose flow is small beside the largest.
+			f.inward()
+			f.outward()
+			f.finish()
+			return nil
 		}
 	}
 	return fmt.Errorf("solver: the flows of the open taps do not come to rest, expected losses within the bounds of a building")
@@ -257,7 +261,7 @@ func (f *flowing) tank(i int) unit.Pressure { return f.t.start(i, 0, openOf) }
 
 // outward puts the pressures and flows in from the street to the taps, and
 // says how far the flows moved and how large they are.
-func (f *flowing) outward(share float64) (moved, most float64) {
+func (f *flowing) outward() (moved, most float64) {
 	for i := range f.p {
 		s := &f.t.s[i]
 		var from float64
@@ -283,7 +287,7 @@ func (f *flowing) outward(share float64) (moved, most float64) {
 		if f.on[i] {
 			q := f.a[i] + f.g[i]*f.p[i]
 			moved, most = math.Max(moved, math.Abs(q-f.q[i])), math.Max(most, math.Abs(q))
-			f.q[i] += share * (q - f.q[i])
+			f.q[i] = q
 		}
 	}
 	for k := range f.ends {
@@ -293,7 +297,7 @@ func (f *flowing) outward(share float64) (moved, most float64) {
 		}
 		pa, slope := power(1/(e.k*e.k), e.q, 2)
 		step := (f.p[e.branch] - float64(f.t.gamma.OfColumn(e.up)) - pa) / slope
-		e.q += share * step
+		e.q += step
 	}
 	return moved, most
 }
@@ -334,7 +338,7 @@ func (f *flowing) turn(round int) bool {
 
 // finish sums the flows anew from the taps, so that they balance to the last
 // figure, and puts the pressures in from the street once more.
-func (f *flowing) finish() error {
+func (f *flowing) finish() {
 	for i := range f.q {
 		f.q[i] = 0
 	}
@@ -363,5 +367,4 @@ func (f *flowing) finish() error {
 		pa, _ := f.loss(i, f.q[i])
 		f.p[i] = from - pa
 	}
-	return nil
 }

@@ -15,7 +15,7 @@ func BenchmarkWhole(b *testing.B) {
 	for _, storeys := range []int{3, 14, 30, 60, 120} {
 		b.Run(strconv.Itoa(storeys), func(b *testing.B) {
 			o, _ := solver.TemplateNamed("tower")
-			o.Storeys, o.Lifts, o.Suites = storeys, storeys/30, 4
+			o.Storeys, o.Lifts, o.Suites = storeys, min(3, storeys/30), 4
 			s := solver.Settings{Profile: profile(b, "ipc")}
 			t, err := o.Building(s)
 			require.NoError(b, err)

@@ -153,8 +153,8 @@ func energyOff(t *testing.T, w *solver.Whole, seed uint64) float64 {
 			if half.q <= 0 {
 				continue
 			}
-			want := float64(f.Tap.Flow) * share * math.Sqrt(float64(half.p/f.Tap.At))
-			worst = max(worst, math.Abs(want-float64(half.q))/float64(f.Tap.Flow))
+			loses := float64(f.Tap.At) * math.Pow(float64(half.q/f.Tap.Flow)/share, 2)
+			worst = max(worst, math.Abs(loses-float64(half.p))/largest)
 		}
 	}
 	return worst
