@@ -185,7 +185,7 @@ func (b *book) wipe(done func()) {
 func (b *book) notices() []string {
 	var list []string
 	if n := len(b.refused); n > 0 && app.IsClient {
-		list = append(list, fmt.Sprintf("The browser did not keep your latest work: %s. %s stay until this page is closed. Save them to a file under “Your record”.", reason(b.says), counted(n, "entry", "entries")))
+		list = append(list, fmt.Sprintf("The browser did not keep your latest work: %s. %s stay until this page is closed. Save them to a file under “Your record”.", whyNotKept(b.says), counted(n, "entry", "entries")))
 	}
 	if b.damaged > 0 {
 		list = append(list, counted(b.damaged, "entry", "entries")+" of your record could not be read. The others are kept.")
@@ -201,8 +201,8 @@ func counted(n int, one, many string) string {
 	return fmt.Sprintf("%d %s", n, many)
 }
 
-// reason is why the browser keeps nothing, in plain words.
-func reason(why string) string {
+// whyNotKept is why the browser keeps nothing, in plain words.
+func whyNotKept(why string) string {
 	switch {
 	case strings.Contains(strings.ToLower(why), "quota"):
 		return "its storage is full"
