@@ -174,11 +174,11 @@ func newFlowing(t *tree, ends []outlet) *flowing {
 func (f *flowing) loss(i int, q float64) (pa, slope float64) {
 	s := &f.t.s[i]
 	if s.pipeK > 0 {
-		v, d := power(s.pipeK, q, 1.852)
+		v, d := steep(s.pipeK, q, 1.852)
 		pa, slope = pa+v, slope+d
 	}
 	if s.devK > 0 {
-		v, d := power(s.devK, q, 2)
+		v, d := steep(s.devK, q, 2)
 		pa, slope = pa+v, slope+d
 	}
 	if s.pump != nil {
@@ -187,6 +187,13 @@ func (f *flowing) loss(i int, q float64) (pa, slope float64) {
 		slope -= weight * (s.pump.Slope + 2*s.pump.Bend*q)
 	}
 	return pa, slope
+}
+
+// steep is k q |q|^(n-1), and a slope to step by that does not vanish where the
+// flow does.
+func steep(k, q, n float64) (v, slope float64) {
+	size := math.Abs(q)
+	return k * q * math.Pow(size, n-1), n * k * math.Pow(math.Max(size, creep), n-1)
 }
 
 // fall is how much a reducing valve gives less for each m3/s.
@@ -226,7 +233,7 @@ func (f *flowing) inward() {
 		if e.closed {
 			continue
 		}
-		pa, slope := power(1/(e.k*e.k), e.q, 2)
+		pa, slope := steep(1/(e.k*e.k), e.q, 2)
 		// q = q0 + (p - column - pa) / slope
 		f.a[e.branch] += e.q - (float64(f.t.gamma.OfColumn(e.up))+pa)/slope
 		f.g[e.branch] += 1 / slope
@@ -295,7 +302,7 @@ func (f *flowing) outward() (moved, most float64) {
 		if e.closed {
 			continue
 		}
-		pa, slope := power(1/(e.k*e.k), e.q, 2)
+		pa, slope := steep(1/(e.k*e.k), e.q, 2)
 		step := (f.p[e.branch] - float64(f.t.gamma.OfColumn(e.up)) - pa) / slope
 		e.q += step
 	}
