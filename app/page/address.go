@@ -30,6 +30,8 @@ const (
 	tablesPath   = "/tables"
 	formulasPath = "/formulas"
 	paperPath    = "/paper"
+	reasonPath   = "/reason"
+	devicePath   = "/device"
 )
 
 // link is a path of ours where the program is served below the top of a site.

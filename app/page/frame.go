@@ -23,6 +23,8 @@ var pages = []struct {
 	{tablesPath, &tablesPage{}},
 	{formulasPath, &formulas{}},
 	{paperPath, &paperPage{}},
+	{reasonPath, &reasonPage{}},
+	{devicePath, &deviceCard{}},
 }
 
 // Route registers the pages.

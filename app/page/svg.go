@@ -6,13 +6,24 @@ import (
 	"riserwork/app/draw"
 )
 
-// svg is a drawn element. The namespace stands on each, since none is handed
-// down.
-func svg(n draw.Node) app.UI {
+// svg is a drawn element.
+func svg(n draw.Node) app.UI { return dressed(n, nil) }
+
+// dressed is a drawn element, with what dress gives to each part that has a
+// key; such a drawing is no single picture to those who listen. The namespace
+// stands on each element, since none is handed down.
+func dressed(n draw.Node, dress func(key string, e app.HTMLElem)) app.UI {
 	e := app.Elem(n.Tag).XMLNS(draw.Namespace)
 	for _, a := range n.Attrs {
-		if a.Name != "xmlns" {
+		switch {
+		case a.Name == "xmlns":
+		case a.Name == "role" && dress != nil:
+			e.Attr("role", "group")
+		default:
 			e.Attr(a.Name, a.Value)
+		}
+		if a.Name == "data-key" && dress != nil {
+			dress(a.Value, e)
 		}
 	}
 	if n.Text != "" {
@@ -20,7 +31,7 @@ func svg(n draw.Node) app.UI {
 	}
 	kids := make([]app.UI, len(n.Kids))
 	for i, k := range n.Kids {
-		kids[i] = svg(k)
+		kids[i] = dressed(k, dress)
 	}
 	return e.Body(kids...)
 }

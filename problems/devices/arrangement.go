@@ -17,6 +17,8 @@ type Run struct {
 	Of    string // the run it leaves; empty for the main run
 	After int    // the station of that run it leaves behind
 	Join  int    // the station of that run ahead of which it joins again; -1: it ends
+	From  string // where the water comes from, where the drawing does not show it
+	To    string // where it goes
 	Stand []Station
 }
 

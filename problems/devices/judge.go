@@ -46,12 +46,7 @@ func (q *Question) Put(s Spot) Judgement {
 
 // Mark judges the place that was marked as wrong; At of the spot is a station.
 func (q *Question) Mark(s Spot) Judgement {
-	r := q.Drawing.run(s.Run)
-	if r == nil || s.Run != q.Fault.Run || s.At < 0 || s.At >= len(r.Stand) {
-		return Judgement{false, -1, "That part is as it should be."}
-	}
-	at := r.Stand[s.At].Device
-	if at == q.Fault.At {
+	if slices.Contains(q.Places, s) {
 		return Judgement{true, -1, q.Fault.Did}
 	}
 	return Judgement{false, -1, "That one is as it should be."}

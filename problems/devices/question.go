@@ -42,7 +42,7 @@ type Question struct {
 	Drawing *Arrangement   // the drawing that is shown
 	Choices []*Arrangement // drawings to choose from, beside the Options of the same number
 	Fault   *Fault         // the fault in the drawing
-	Places  []Spot         // where the device may be put
+	Places  []Spot         // where the device may be put, or what may be marked as wrong
 	Caution string
 	Shows   Shown
 }
@@ -211,8 +211,9 @@ func (q *Question) wrong(rng *rand.Rand) {
 	q.Detail = details[rng.IntN(len(details))]
 	q.Fault = &q.Detail.Faults[rng.IntN(len(q.Detail.Faults))]
 	q.Drawing = q.Detail.With(q.Fault)
+	q.Places = q.Detail.marksOf(q.Fault)
 	q.Shows = q.Fault.Shows
-	q.Ask = q.Detail.Title + ": one thing is wrong in this drawing. Mark the place, and say what it is."
+	q.Ask = q.Detail.Title + ": one thing is wrong here. Mark the place, and say what it is."
 	q.Options = append(q.Options, Option{Text: q.Fault.Did, Right: true, Why: q.Fault.Then})
 	for _, f := range q.otherFaults(rng, 3) {
 		q.Options = append(q.Options, Option{Text: f.Did, Why: "That is as it should be here. " + checkOf(q.Detail, f.Breaks).Says})
