@@ -196,7 +196,7 @@ func (t *todayPage) exam() app.UI {
 	}
 	return app.Details().Class("exam").Body(
 		app.Summary().Text(text),
-		app.P().Text("Every skill then comes round once more in the fortnight before it."),
+		app.P().Text("Every skill then comes round once more in the three weeks before it."),
 		app.Div().Class("exam-day").Body(
 			app.Label().For(examID).Text("Its day"),
 			app.Input().Type("date").ID(examID).OnChange(t.onExam),

@@ -130,7 +130,7 @@ func TestNinetyDays(t *testing.T) {
 				for _, s := range skills.All() {
 					again += b2i(l.state.Skill(s.ID).Last >= start+c.exam-lastRound)
 				}
-				t.Logf("%d of %d skills were worked in the fortnight before the examination", again, met)
+				t.Logf("%d of %d skills were worked in the three weeks before the examination", again, met)
 				assert.Greater(t, 10*again, 9*met)
 			}
 		})

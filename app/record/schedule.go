@@ -64,11 +64,11 @@ func (c *Card) Kept(day int) float64 {
 }
 
 // Days before an examination over which the last round is spread.
-const lastRound = 14
+const lastRound = 21
 
 // DueBy is the day the skill is due, moved up so that every skill is worked
-// once in the fortnight before the examination; exam 0 means none. turn spreads
-// the skills over that fortnight.
+// once in the three weeks before the examination; exam 0 means none. turn spreads
+// the skills over them.
 func (c *Card) DueBy(exam, turn int) int {
 	latest := exam - 1 - turn%lastRound
 	if exam == 0 || c.Due <= latest || c.Last >= exam-lastRound {

@@ -67,7 +67,7 @@ func (v View) Due(s *problems.Skill) bool {
 	return ok && days <= 0
 }
 
-// turn spreads skills over the last fortnight before an examination.
+// turn spreads skills over the last weeks before an examination.
 func turn(id string) int {
 	n := 0
 	for _, b := range []byte(id) {
