@@ -29,6 +29,7 @@ const (
 	shelfPath    = "/shelf"
 	tablesPath   = "/tables"
 	formulasPath = "/formulas"
+	tryPath      = "/building"
 	paperPath    = "/paper"
 	reasonPath   = "/reason"
 	devicePath   = "/device"

@@ -22,6 +22,7 @@ var pages = []struct {
 	{shelfPath, &shelf{}},
 	{tablesPath, &tablesPage{}},
 	{formulasPath, &formulas{}},
+	{tryPath, &tryPage{}},
 	{paperPath, &paperPage{}},
 	{reasonPath, &reasonPage{}},
 	{devicePath, &deviceCard{}},
