@@ -127,7 +127,7 @@ func bomb(n int) []byte {
 }
 
 func TestPackedNoughtsAreNotUnpacked(t *testing.T) {
-	packed := bomb(256 << 20)
+	packed := bomb(100 << 20)
 	code := codeBegins + letters.EncodeToString(append(packed, sum(packed)...)) + codeEnds
 	_, _, err := ReadCode(code)
 	require.Error(t, err)
