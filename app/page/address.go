@@ -30,6 +30,7 @@ const (
 	tablesPath   = "/tables"
 	formulasPath = "/formulas"
 	tryPath      = "/building"
+	ownPath      = "/own"
 	paperPath    = "/paper"
 	reasonPath   = "/reason"
 	devicePath   = "/device"
@@ -44,11 +45,24 @@ type address struct {
 	skill   *problems.Skill
 	seed    uint64
 	house   problems.House
-	mix     []int  // chapters of the mix it was drawn from; empty: none
-	kind    string // how it is worked; see kinds
-	given   int    // lines at the head that are shown worked
-	today   bool   // it is part of today's work
-	earlier string // what is to be said where the link is of an earlier version
+	mix     []int          // chapters of the mix it was drawn from; empty: none
+	kind    string         // how it is worked; see kinds
+	given   int            // lines at the head that are shown worked
+	today   bool           // it is part of today's work
+	givens  []problems.Own // numbers of one's own in place of the drawn ones
+	earlier string         // what is to be said where the link is of an earlier version
+}
+
+// givenKey begins the word of a number of one's own in a link.
+const givenKey = "g."
+
+// problem is the problem of the address.
+func (a address) problem() (*problems.Problem, error) {
+	p, err := problems.New(a.skill, a.seed, a.house)
+	if err != nil || len(a.givens) == 0 {
+		return p, err
+	}
+	return p.With(a.givens)
 }
 
 // url is the link.
@@ -82,6 +96,9 @@ func (a address) query() string {
 	if a.today {
 		q.Set("today", "1")
 	}
+	for _, g := range a.givens {
+		q.Set(givenKey+g.Name, g.Text)
+	}
 	if len(a.mix) > 0 {
 		q.Set("mix", joinInts(a.mix))
 	}
@@ -106,6 +123,11 @@ func readAddress(q url.Values, own problems.House) (a address, fault string) {
 	a.kind = readKind(q.Get("kind"))
 	a.given, _ = strconv.Atoi(q.Get("given"))
 	a.today = q.Get("today") == "1"
+	for i := range a.skill.Givens {
+		if name := a.skill.Givens[i].Name; q.Has(givenKey + name) {
+			a.givens = append(a.givens, problems.Own{Name: name, Text: cut(q.Get(givenKey + name))})
+		}
+	}
 	if v := q.Get("v"); v != "" && v != strconv.Itoa(a.skill.Version) {
 		a.earlier = "This link was made for another version of this skill, so its numbers may differ from those of the person who gave it to you."
 	}
@@ -149,7 +171,7 @@ func splitInts(text string) []int {
 	var list []int
 	for word := range strings.SplitSeq(text, ".") {
 		n, err := strconv.Atoi(word)
-		if err == nil && n > 0 && n <= len(chapters) && !slices.Contains(list, n) {
+		if err == nil && n > 0 && n <= len(skills.Chapters) && !slices.Contains(list, n) {
 			list = append(list, n)
 		}
 	}

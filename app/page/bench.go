@@ -25,7 +25,7 @@ const hintTurns = record.Shown
 
 // newBench lays out a problem with a sheet, which may be an empty one.
 func newBench(p *problems.Problem, a address, s sheet) *bench {
-	s.Skill, s.Version, s.Seed, s.House, s.Mix, s.Kind = a.skill.ID, a.skill.Version, a.seed, a.house, a.mix, a.kind
+	s.Skill, s.Version, s.Seed, s.House, s.Mix, s.Kind, s.Givens = a.skill.ID, a.skill.Version, a.seed, a.house, a.mix, a.kind, a.givens
 	n := len(p.Steps)
 	if s.Kind == free {
 		n = max(1, len(s.Lines))

@@ -91,7 +91,7 @@ func (c *card) Render() app.UI {
 	}
 	s := c.p.Skill
 	return frame("card", c.notices,
-		app.P().Class("place").Text(strconv.Itoa(s.Chapter)+" "+chapter(s.Chapter)),
+		app.P().Class("place").Text(strconv.Itoa(s.Chapter)+" "+skills.ChapterTitle(s.Chapter)),
 		heading(s.Title),
 		c.rule(),
 		c.why(),
@@ -102,7 +102,10 @@ func (c *card) Render() app.UI {
 		c.sources(),
 		c.neighbours(),
 		app.P().Class("unseen").Attr("role", "status").Text(c.said),
-		app.Div().Class("bar").Body(app.A().Class("button", "primary").ID("work-one").Href(link(workPath)+"?skill="+s.ID).Text("Work one")),
+		app.Div().Class("bar").Body(
+			app.A().Class("button", "primary").ID("work-one").Href(link(workPath)+"?skill="+s.ID).Text("Work one"),
+			app.A().Class("button").ID("own").Href(ownOf(s)).Text("Own numbers"),
+		),
 	)
 }
 
@@ -151,22 +154,13 @@ func (c *card) why() app.UI {
 
 // worked is the example.
 func (c *card) worked() app.UI {
-	var list []app.UI
-	lines := c.p.Worked()
-	for i := range lines {
-		l := &lines[i]
-		list = append(list, app.Li().Body(
-			app.Span().Class("says").Text(l.Says),
-			app.P().Class("formula").Body(numbersOf(l), app.Strong().Class("value").Text(" = "+l.Value)),
-		))
-	}
 	return app.Section().Class("example").Body(
 		app.Div().Class("lines-head").Body(
 			app.H2().Text("An example"),
 			app.Button().Type("button").Class("link").ID("redraw").Text("Draw another").OnClick(c.onRedraw),
 		),
 		app.P().ID("example").Text(c.p.AskText()),
-		app.Ol().Body(list...),
+		app.Ol().Body(workedLines(c.p)...),
 	)
 }
 
@@ -256,7 +250,7 @@ func (c *card) neighbours() app.UI {
 	for _, t := range tablesOf(c.p) {
 		add("Table: "+t.Title, tableURL(t))
 	}
-	for _, run := range skillsByChapter() {
+	for _, run := range skills.ByChapter() {
 		at := slices.Index(run, c.p.Skill)
 		if at > 0 {
 			add("Before: "+run[at-1].Title, cardURL(run[at-1]))

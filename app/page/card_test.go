@@ -46,9 +46,9 @@ func TestShelfPagesShow(t *testing.T) {
 }
 
 func TestShelfFinds(t *testing.T) {
-	assert.Len(t, cardRuns("").list, len(skills.All()))
-	assert.NotEmpty(t, cardRuns(" HAMMER ").list)
-	assert.Empty(t, cardRuns("no such thing").list)
+	assert.Len(t, skillRuns("", cardURL).list, len(skills.All()))
+	assert.NotEmpty(t, skillRuns(" HAMMER ", cardURL).list)
+	assert.Empty(t, skillRuns("no such thing", cardURL).list)
 	assert.Len(t, tableLinks("hazen"), 1)
 	assert.Len(t, termRows("stratification"), 1)
 	assert.Equal(t, "Found: 1 card, 2 tables, 0 words.", foundText("x", 1, 2, 0))

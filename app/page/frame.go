@@ -23,6 +23,7 @@ var pages = []struct {
 	{tablesPath, &tablesPage{}},
 	{formulasPath, &formulas{}},
 	{tryPath, &tryPage{}},
+	{ownPath, &own{}},
 	{paperPath, &paperPage{}},
 	{reasonPath, &reasonPage{}},
 	{devicePath, &deviceCard{}},

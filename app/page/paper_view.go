@@ -7,6 +7,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"riserwork/problems/paper"
+	"riserwork/problems/skills"
 )
 
 // Render shows the paper: the building once, its parts, and the one that lies
@@ -165,7 +166,7 @@ func (p *paperPage) reported() app.UI {
 	byChapter := [][]string{{"Chapter", "Marks"}}
 	for n := 1; n <= len(chapters); n++ {
 		if c, ok := chapters[n]; ok {
-			byChapter = append(byChapter, []string{chapter(n), fmt.Sprintf("%d of %d", c[0], c[1])})
+			byChapter = append(byChapter, []string{skills.ChapterTitle(n), fmt.Sprintf("%d of %d", c[0], c[1])})
 		}
 	}
 	return app.Section().Class("outcome", "report").Aria("labelledby", "report").Body(

@@ -76,9 +76,10 @@ func (b *bench) tapNews(base record.Entry) []record.Entry {
 // note writes what was marked into the record.
 func (w *work) note(ctx app.Context) { w.noteThen(ctx, func(app.Context) {}) }
 
-// noteThen writes it and goes on once it is written.
+// noteThen writes it and goes on once it is written. Numbers of one's own are
+// not noted: no number of a problem draws them again.
 func (w *work) noteThen(ctx app.Context, then func(app.Context)) {
-	if w.keeper != nil {
+	if w.keeper != nil || len(w.address.givens) > 0 {
 		w.save(ctx)
 		then(ctx)
 		return

@@ -8,6 +8,7 @@ import (
 
 	"riserwork/app/draw"
 	"riserwork/problems/sets"
+	"riserwork/problems/skills"
 )
 
 // Render shows the set under way: what it is called, its problems, its terms,
@@ -67,9 +68,9 @@ func chooser(name, label, chosen string, list []option, h app.EventHandler) app.
 func (m *setMaker) adder() app.UI {
 	var rows []app.UI
 	var of []option
-	for _, run := range skillsByChapter() {
+	for _, run := range skills.ByChapter() {
 		n := run[0].Chapter
-		of = append(of, option{value: strconv.Itoa(n), text: strconv.Itoa(n) + " " + chapter(n)})
+		of = append(of, option{value: strconv.Itoa(n), text: strconv.Itoa(n) + " " + skills.ChapterTitle(n)})
 		var buttons []app.UI
 		for _, skill := range run {
 			buttons = append(buttons, app.Li().Body(app.Button().Type("button").Class("skill").DataSet("skill", skill.ID).OnClick(m.onAddSkill, skill.ID).Body(
@@ -77,7 +78,7 @@ func (m *setMaker) adder() app.UI {
 			)))
 		}
 		rows = append(rows, app.Details().Class("chapter").Body(
-			app.Summary().Body(app.Span().Class("number").Text(strconv.Itoa(n)), app.Span().Class("name").Text(chapter(n))),
+			app.Summary().Body(app.Span().Class("number").Text(strconv.Itoa(n)), app.Span().Class("name").Text(skills.ChapterTitle(n))),
 			app.Ul().Class("skills").Body(buttons...),
 		))
 	}

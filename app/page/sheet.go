@@ -19,6 +19,7 @@ type sheet struct {
 	Given   int            `json:"given,omitempty"`  // lines at the head that are shown worked
 	Tapped  []int          `json:"tapped,omitempty"` // lines or answers that were tapped, in order
 	Mix     []int          `json:"mix,omitempty"`
+	Givens  []problems.Own `json:"givens,omitempty"` // numbers of one's own
 	Marked  bool           `json:"marked,omitempty"` // as a whole, once
 	Done    bool           `json:"done,omitempty"`
 	Shown   bool           `json:"shown,omitempty"` // the working was seen before it was done
@@ -43,7 +44,7 @@ type noted struct {
 
 // names reports whether the sheet is that of the address.
 func (s *sheet) names(a address) bool {
-	return s.Skill == a.skill.ID && s.Version == a.skill.Version && s.Seed == a.seed && s.Kind == a.kind && sameHouse(s.House, a.house)
+	return s.Skill == a.skill.ID && s.Version == a.skill.Version && s.Seed == a.seed && s.Kind == a.kind && sameHouse(s.House, a.house) && slices.Equal(s.Givens, a.givens)
 }
 
 // begun reports whether anything stands on the sheet.
@@ -92,6 +93,9 @@ func (d *desk) check() error {
 		if s.Given < 0 || s.Given > len(s.Lines) || s.Noted.Tapped < 0 {
 			return errors.New("a problem in it has more lines shown than lines")
 		}
+		if len(s.Givens) > maxLines || slices.ContainsFunc(s.Givens, func(o problems.Own) bool { return len(o.Name)+len(o.Text) > 8*maxOwn }) {
+			return errors.New("a number in it is longer than a number can be")
+		}
 		for _, e := range s.Lines {
 			if length16(e.Text) > 4*maxLine || length16(e.Noted) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
 				return errors.New("a line in it is longer than a line can be")
@@ -116,7 +120,7 @@ func (d *desk) put(s sheet) {
 	s.Lines, s.Tapped = slices.Clone(s.Lines), slices.Clone(s.Tapped)
 	d.Version = deskVersion
 	d.Sheets = slices.DeleteFunc(d.Sheets, func(o sheet) bool {
-		return o.Skill == s.Skill && o.Version == s.Version && o.Seed == s.Seed && o.Kind == s.Kind && sameHouse(o.House, s.House)
+		return o.Skill == s.Skill && o.Version == s.Version && o.Seed == s.Seed && o.Kind == s.Kind && sameHouse(o.House, s.House) && slices.Equal(o.Givens, s.Givens)
 	})
 	d.Sheets = slices.Insert(d.Sheets, 0, s)
 	d.Sheets = d.Sheets[:min(len(d.Sheets), maxSheets)]

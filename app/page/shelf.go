@@ -7,6 +7,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"riserwork/problems"
+	"riserwork/problems/skills"
 )
 
 // shelf lists what there is to look up: the formula sheet, the tables, the
@@ -29,7 +30,7 @@ func (s *shelf) OnNav(ctx app.Context) {
 
 // Render shows the shelf.
 func (s *shelf) Render() app.UI {
-	tables, cards, terms := tableLinks(s.find), cardRuns(s.find), termRows(s.find)
+	tables, cards, terms := tableLinks(s.find), skillRuns(s.find, cardURL), termRows(s.find)
 	open := s.find != ""
 	return frame("shelf", s.notices,
 		heading("Shelf"),
@@ -39,6 +40,7 @@ func (s *shelf) Render() app.UI {
 			app.P().Class("aside").Attr("role", "status").ID("found").Text(foundText(s.find, len(cards.list), len(tables), len(terms))),
 		),
 		app.A().Class("button").ID("formulas").Href(link(formulasPath)).Hidden(open).Text("Formula sheet, to read or print"),
+		app.A().Class("button").ID("own").Href(link(ownPath)).Hidden(open).Text("Your own numbers, worked or marked"),
 		s.box(open),
 		app.Section().Hidden(len(cards.list) == 0).Body(app.H2().Text("Rule cards"), app.Div().Body(cards.runs...)),
 		app.Details().Class("chapter").Hidden(len(tables) == 0).Open(open).Body(
@@ -90,23 +92,23 @@ type found struct {
 	runs []app.UI
 }
 
-// cardRuns are the cards by chapter whose words hold a text.
-func cardRuns(text string) (f found) {
-	for _, run := range skillsByChapter() {
+// skillRuns are the skills by chapter whose words hold a text, each a link.
+func skillRuns(text string, url func(*problems.Skill) string) (f found) {
+	for _, run := range skills.ByChapter() {
 		var rows []app.UI
 		for _, skill := range run {
 			if !holds(text, wordsOf(skill)...) {
 				continue
 			}
 			f.list = append(f.list, skill)
-			rows = append(rows, app.Li().Body(app.A().Href(cardURL(skill)).Text(skill.Title)))
+			rows = append(rows, app.Li().Body(app.A().Href(url(skill)).Text(skill.Title)))
 		}
 		if len(rows) == 0 {
 			continue
 		}
 		n := run[0].Chapter
 		f.runs = append(f.runs, app.Details().Class("chapter").Open(text != "").Body(
-			app.Summary().Body(app.Span().Class("number").Text(strconv.Itoa(n)), app.Span().Class("name").Text(chapter(n)), count(len(rows))),
+			app.Summary().Body(app.Span().Class("number").Text(strconv.Itoa(n)), app.Span().Class("name").Text(skills.ChapterTitle(n)), count(len(rows))),
 			app.Ul().Class("links").Body(rows...),
 		))
 	}

@@ -6,6 +6,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"riserwork/problems"
+	"riserwork/problems/skills"
 	"riserwork/solver"
 )
 
@@ -28,8 +29,8 @@ func (f *formulas) OnNav(ctx app.Context) {
 // Render shows the sheet.
 func (f *formulas) Render() app.UI {
 	var parts []app.UI
-	for _, run := range skillsByChapter() {
-		rows := []app.UI{app.H2().Text(strconv.Itoa(run[0].Chapter) + " " + chapter(run[0].Chapter))}
+	for _, run := range skills.ByChapter() {
+		rows := []app.UI{app.H2().Text(strconv.Itoa(run[0].Chapter) + " " + skills.ChapterTitle(run[0].Chapter))}
 		for _, skill := range run {
 			rows = append(rows, f.skill(skill))
 		}

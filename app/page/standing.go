@@ -137,7 +137,7 @@ func countedWord(n int, w record.Word) string {
 
 func (s *standing) chapters() []app.UI {
 	list := []app.UI{app.H2().Text("By chapter")}
-	for _, run := range skillsByChapter() {
+	for _, run := range skills.ByChapter() {
 		t := tallyOf(s.view, run)
 		note := fmt.Sprintf("%d of %d hold", t.words[record.Firm], t.of)
 		if t.due > 0 {
@@ -149,7 +149,7 @@ func (s *standing) chapters() []app.UI {
 		}
 		list = append(list, app.Details().Class("chapter").ID("chapter-"+strconv.Itoa(run[0].Chapter)).Body(
 			app.Summary().Body(
-				app.Span().Class("name").Text(chapter(run[0].Chapter)),
+				app.Span().Class("name").Text(skills.ChapterTitle(run[0].Chapter)),
 				app.Span().Class("count").Text(note),
 				bar(t),
 			),

@@ -62,7 +62,7 @@ func (s *start) nextUp() app.UI {
 			return app.Section().Class("next").Aria("label", "Carry on").Body(
 				app.P().Class("lead").Text(skill.Title),
 				app.P().Text(openText(&open)),
-				app.A().Class("button", "primary").ID("next").Href(address{skill: skill, seed: open.Seed, house: open.House, mix: open.Mix, kind: open.Kind}.url()).Text("Carry on"),
+				app.A().Class("button", "primary").ID("next").Href(address{skill: skill, seed: open.Seed, house: open.House, mix: open.Mix, kind: open.Kind, givens: open.Givens}.url()).Text("Carry on"),
 			)
 		}
 	}
@@ -106,11 +106,11 @@ func (s *start) onKind(ctx app.Context, e app.Event) { s.kind = readKind(chosen(
 // mixed draws from several chapters.
 func (s *start) mixed() app.UI {
 	var ticks []app.UI
-	for _, run := range skillsByChapter() {
+	for _, run := range skills.ByChapter() {
 		n := run[0].Chapter
 		ticks = append(ticks, app.Label().Class("tick").Body(
 			app.Input().Type("checkbox").Name("mix").Value(strconv.Itoa(n)).Checked(slices.Contains(s.mix, n)).OnChange(s.onTick),
-			app.Span().Text(chapter(n)),
+			app.Span().Text(skills.ChapterTitle(n)),
 		))
 	}
 	text := "Mix of all chapters"
@@ -127,7 +127,7 @@ func (s *start) mixed() app.UI {
 
 func (s *start) chapters() []app.UI {
 	var list []app.UI
-	for _, run := range skillsByChapter() {
+	for _, run := range skills.ByChapter() {
 		var rows []app.UI
 		for _, skill := range run {
 			rows = append(rows, s.row(skill))
@@ -135,7 +135,7 @@ func (s *start) chapters() []app.UI {
 		list = append(list, app.Details().Class("chapter").ID("chapter-"+strconv.Itoa(run[0].Chapter)).Body(
 			app.Summary().Body(
 				app.Span().Class("number").Text(strconv.Itoa(run[0].Chapter)),
-				app.Span().Class("name").Text(chapter(run[0].Chapter)),
+				app.Span().Class("name").Text(skills.ChapterTitle(run[0].Chapter)),
 				app.Span().Class("count").Text(s.known(run)),
 			),
 			app.Ul().Class("skills").Body(rows...),
@@ -196,7 +196,7 @@ func (s *start) onMix(ctx app.Context, e app.Event) {
 	}
 	mix := s.mix
 	if len(mix) == 0 {
-		for _, run := range skillsByChapter() {
+		for _, run := range skills.ByChapter() {
 			mix = append(mix, run[0].Chapter)
 		}
 	}

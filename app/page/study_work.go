@@ -60,6 +60,9 @@ func (w *work) givenLine(i int) app.UI {
 
 // place says where in today's work the problem stands.
 func (w *work) place() app.UI {
+	if len(w.address.givens) > 0 {
+		return app.P().Class("place").Text("Your own numbers")
+	}
 	if !w.address.today || len(w.study.Items) == 0 {
 		return app.P().Hidden(true)
 	}

@@ -14,7 +14,7 @@ func (w *work) otherKinds() app.UI {
 			continue
 		}
 		a := w.address
-		a.kind, a.seed, a.house, a.earlier = k.name, a.seed+1, w.own, ""
+		a.kind, a.seed, a.house, a.earlier, a.givens = k.name, a.seed+1, w.own, "", nil
 		list = append(list, app.Li().Body(
 			app.A().Href(a.url()).DataSet("kind", k.name).Text(k.text),
 			app.Span().Class("note").Text(k.note),

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"errors"
 	"slices"
 	"strconv"
 
@@ -74,10 +75,16 @@ func (w *work) OnNav(ctx app.Context) {
 
 // lay draws the problem and puts the saved lines on it.
 func (w *work) lay(open *desk) {
-	p, err := problems.New(w.address.skill, w.address.seed, w.address.house)
+	p, err := w.address.problem()
 	if err != nil {
 		w.fault = "No problem could be drawn for this link. Take another number for it."
+		if e := (*problems.OwnError)(nil); errors.As(err, &e) {
+			w.fault = problems.Sentence(e.Says)
+		}
 		return
+	}
+	if len(w.address.givens) > 0 && !written(w.address.kind) {
+		w.address.kind = blanks // what to find and to choose is drawn, never put in
 	}
 	if fit := fitting(p, w.address.kind); fit != w.address.kind {
 		w.address.kind = fit
@@ -304,7 +311,7 @@ func lookAt(fault int) {
 // onAnother opens the next problem of the skill.
 func (w *work) onAnother(ctx app.Context, e app.Event) {
 	a := w.address
-	a.seed, a.house, a.earlier = a.seed+1, w.own, ""
+	a.seed, a.house, a.earlier, a.givens = a.seed+1, w.own, "", nil
 	a.given = w.nextGiven()
 	ctx.Navigate(a.url())
 }
@@ -317,7 +324,7 @@ func (w *work) onTrap(ctx app.Context, e app.Event) {
 		return
 	}
 	a := w.address
-	a.seed, a.house, a.earlier, a.given = p.Seed, w.own, "", 0
+	a.seed, a.house, a.earlier, a.given, a.givens = p.Seed, w.own, "", 0, nil
 	ctx.Navigate(a.url())
 }
 
@@ -328,6 +335,6 @@ func (w *work) onMix(ctx app.Context, e app.Event) {
 	if a.skill = pickSkill(skills.All(), a.mix, a.skill.ID, rng); a.skill == nil {
 		return
 	}
-	a.seed, a.house, a.earlier, a.given = someSeed(rng), w.own, "", 0
+	a.seed, a.house, a.earlier, a.given, a.givens = someSeed(rng), w.own, "", 0, nil
 	ctx.Navigate(a.url())
 }

@@ -14,6 +14,7 @@ func (w *work) Render() app.UI {
 		return frame("work", w.notices,
 			heading("No problem here"),
 			app.P().Class("fault").Text(w.fault),
+			app.If(len(w.address.givens) > 0, w.numbersLink()),
 			app.A().Class("button", "primary").Href(link(startPath)).Text("To the skills"),
 		)
 	}
@@ -25,6 +26,7 @@ func (w *work) Render() app.UI {
 			heading(p.Skill.Title),
 			app.P().Class("ask").Text(p.AskText()),
 			w.told(),
+			app.If(w.task == nil && w.keeper == nil, w.numbersLink()),
 			w.cautions(),
 			app.Div().Class("building").Body(&riser{Scene: w.picture}),
 		),
@@ -77,6 +79,18 @@ func (w *work) told() app.UI {
 		))
 	}
 	return app.Dl().Class("told").Body(rows...)
+}
+
+// numbersLink leads to the boxes for numbers of one's own.
+func (w *work) numbersLink() app.UI {
+	text := "Put in your own numbers"
+	if len(w.address.givens) > 0 {
+		text = "Change the numbers"
+	}
+	if w.address.skill == nil {
+		return app.Div().Hidden(true)
+	}
+	return app.A().Class("switch").ID("numbers").Href(ownURL(w.address)).Text(text)
 }
 
 // cautions are one line that opens.
