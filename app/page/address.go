@@ -32,6 +32,7 @@ const (
 	tryPath      = "/building"
 	ownPath      = "/own"
 	paperPath    = "/paper"
+	examPath     = "/exam"
 	reasonPath   = "/reason"
 	devicePath   = "/device"
 )

@@ -45,7 +45,7 @@ func (s *start) Render() app.UI {
 	return frame("start", s.notices,
 		heading("What shall we work out?"),
 		s.nextUp(),
-		app.A().Class("button").ID("paper").Href(link(paperPath)).Text("A whole building, part by part"),
+		offered(),
 		s.mixed(),
 		s.kinds(),
 		app.Section().Class("chapters").Aria("labelledby", "chapters").Body(
