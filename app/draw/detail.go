@@ -249,7 +249,7 @@ func (s *sheet) list() {
 	col, half := 0, float64(width)/2
 	for _, p := range picks {
 		number, name, _ := strings.Cut(p.Says, " ")
-		wide := textWidth(name, 12, false) > half-30
+		wide := textWidth(name, 12, false) > half-18
 		if col == 0 || wide {
 			s.y += 17
 			col = 0

@@ -194,7 +194,7 @@ func (s *sheet) row(i int) {
 // mainPipe draws the pipe of a row with its arrows and tees.
 func (s *sheet) mainPipe(i int, over, under []side) {
 	r := s.rows[i]
-	x0, x1 := 6.0, s.gapX(r, r.to)+14
+	x0, x1 := 6.0, s.gapX(r, r.to)+10
 	if i > 0 {
 		s.goesOn(x0+6, r.y, string(rune('A'+i-1)))
 		x0 = 20

@@ -89,7 +89,7 @@ func boxed(letters string, half float64) func(x, y float64, t turn) []Item {
 func arrowed(sign func(x, y float64, t turn) []Item) func(x, y float64, t turn) []Item {
 	return func(x, y float64, t turn) []Item {
 		items := sign(x, y, t)
-		top := y - 24
+		top := y - 18
 		return append(items, line("symbol", 1.4, t.at(x, top, -7, 0), t.at(x, top, 3, 0)), arrow("symbol", x+4*t.dx, top, t))
 	}
 }

@@ -61,9 +61,17 @@ func (c *deviceCard) Render() app.UI {
 		consequence(d.Shows, c.seed, c.house),
 		app.P().Class("caution").Hidden(d.Caution == "").Text("⚠ "+d.Caution),
 		app.Div().Body(c.arrangements()...),
-		app.P().Class("aside").Text("Source: "+d.Source.Says+" ("+string(d.Source.Confidence)+")."),
+		app.P().Class("aside").Text("Source: "+sourceWords(d.Source)+"."),
 		app.Div().Class("bar").Body(app.A().Class("button", "primary").ID("practise").Href(link(reasonPath)).Text("Questions on devices")),
 	)
+}
+
+// sourceWords are a source with how it is known, each said once.
+func sourceWords(s problems.Source) string {
+	if s.Says == string(s.Confidence) {
+		return s.Says
+	}
+	return s.Says + " (" + string(s.Confidence) + ")"
 }
 
 func fact(name, text string) app.UI {

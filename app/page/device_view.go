@@ -73,7 +73,7 @@ func (r *reasonPage) drawing() app.UI {
 	return app.Div().Class("detail").Body(
 		dressed(scene.Tree(), r.dress),
 		app.Details().Body(
-			app.Summary().ID("as-list").Text("The drawing as a list, to answer from"),
+			app.Summary().ID("as-list").Text("Answer from a list instead"),
 			app.Ol().Class("pick-list").Body(rows...),
 		),
 	)

@@ -14,9 +14,9 @@ type Detail struct {
 func Details() []*Detail { return details }
 
 var details = []*Detail{
-	&entryDetail, &compoundMeterDetail, &backflowDetail, &boosterDetail, &riserFootDetail,
-	&valveStationDetail, &parallelStationDetail, &downFeedDetail,
-	&heaterDetail, &reliefDetail, &mixingDetail, &returnDetail, &branchReturnsDetail, &branchEndDetail,
+	&serviceDetail, &entryDetail, &compoundMeterDetail, &backflowDetail, &boosterDetail, &riserFootDetail,
+	&valveStationDetail, &parallelStationDetail, &downFeedDetail, &zonePairDetail,
+	&heaterDetail, &openFeedDetail, &reliefDetail, &mixingDetail, &returnDetail, &branchReturnsDetail, &branchEndDetail,
 }
 
 // DetailByID is the detail of an arrangement.
@@ -37,6 +37,23 @@ func (d *Detail) Broken(a *Arrangement) []string {
 		}
 	}
 	return ids
+}
+
+// flows reports whether the devices of the main run whose order is beyond
+// dispute stand in it.
+func (d *Detail) flows(a *Arrangement) bool {
+	main, last := &a.Runs[0], -1
+	for _, id := range d.Flow {
+		at := main.at(id)
+		if at < 0 {
+			continue
+		}
+		if at < last {
+			return false
+		}
+		last = at
+	}
+	return true
 }
 
 // With is the arrangement with a fault in it.

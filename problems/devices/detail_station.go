@@ -5,7 +5,7 @@ var valveStationDetail = Detail{
 	Arrangement: Arrangement{
 		ID: "valve-station", Title: "Reducing valve station",
 		Runs: []Run{
-			{Name: "main", Join: -1, Stand: []Station{
+			{Name: "main", Join: -1, From: "the riser", To: "the zone", Stand: []Station{
 				{Device: "isolating-valve"}, {Device: "entry-strainer"}, {Device: "pressure-gauge"}, {Device: "reducing-valve"}, {Device: "pressure-gauge"}, {Device: "isolating-valve"}, {Device: "relief-valve"},
 			}},
 			{Name: "bypass", Of: "main", After: 0, Join: 6, Stand: []Station{{Device: "reducing-bypass", Marks: []string{"locked shut"}}}},
@@ -28,10 +28,7 @@ var valveStationDetail = Detail{
 			a.insert("main", a.run("main").at("reducing-valve")+1, Station{Device: "entry-strainer"})
 		}},
 		{ID: "station-backward", Breaks: "station-turned", Run: "main", At: "reducing-valve", Did: "The reducing valve stands against the flow.", Then: "It does not regulate: the zone gets too much or next to nothing.", Change: turned("main", "reducing-valve")},
-		{ID: "station-no-gauge", Breaks: "station-gauges", Run: "main", At: "reducing-valve", Did: "The gauge behind the valve is missing.", Then: "Nobody can set it or see it creep.", Change: missing("main", "pressure-gauge")},
-		{ID: "station-no-outlet-valve", Breaks: "station-valves", Run: "main", At: "relief-valve", Did: "The isolating valve behind the reducing valve is missing.", Then: "To open the reducing valve, the whole zone is drained.", Change: missing("main", "isolating-valve")},
 		{ID: "station-bypass-open", Breaks: "station-bypass-locked", Run: "bypass", At: "reducing-bypass", Did: "The bypass stands open.", Then: "The full pressure of the riser stands on the zone, whatever the valve is set to.", Shows: ShowsStatic, Change: unmarked("bypass", "reducing-bypass", "open")},
-		{ID: "station-no-relief", Breaks: "station-relief", Run: "main", At: "isolating-valve", Did: "Nothing guards the zone if the valve sticks open.", Then: "The first sign of a stuck valve is a burst hose on the lowest floor of the zone.", Shows: ShowsStatic, Change: missing("main", "relief-valve")},
 	},
 }
 
@@ -40,7 +37,7 @@ var parallelStationDetail = Detail{
 	Arrangement: Arrangement{
 		ID: "parallel-station", Title: "Small and large reducing valve in parallel",
 		Runs: []Run{
-			{Name: "main", Join: -1, Stand: []Station{
+			{Name: "main", Join: -1, From: "the riser", To: "the zone", Stand: []Station{
 				{Device: "isolating-valve"}, {Device: "entry-strainer"}, {Device: "pressure-gauge"}, {Device: "isolating-valve"}, {Device: "reducing-valve", Marks: []string{"set lower"}}, {Device: "isolating-valve"}, {Device: "pressure-gauge"}, {Device: "relief-valve"},
 			}},
 			{Name: "small valve", Of: "main", After: 2, Join: 6, Stand: []Station{
@@ -52,6 +49,9 @@ var parallelStationDetail = Detail{
 		{"parallel-settings", "The small valve is set higher than the large one.", "It must open first and close last.", practice, func(a *Arrangement) bool {
 			return marked("small valve", "small-reducing-valve", "set higher")(a) && marked("main", "reducing-valve", "set lower")(a)
 		}, ""},
+		{"parallel-turned", "Both valves stand with the flow.", "Turned, a reducing valve does not regulate.", practice, func(a *Arrangement) bool {
+			return faces("small valve", "small-reducing-valve")(a) && faces("main", "reducing-valve")(a)
+		}, ""},
 		{"parallel-small-valves", "The small valve can be shut off on both sides.", "It is serviced while the large one works.", practice, both("small valve", "small-reducing-valve", "isolating-valve"), ""},
 		{"parallel-strainer", "The strainer stands ahead of both valves.", "Both seats are guarded.", read("IPC 2018, 604.8"), func(a *Arrangement) bool {
 			return has("main", "entry-strainer", 1)(a) && leaves("small valve", "entry-strainer", "reducing-valve")(a)
@@ -62,8 +62,8 @@ var parallelStationDetail = Detail{
 			unmarked("small valve", "small-reducing-valve", "set lower")(a)
 			unmarked("main", "reducing-valve", "set higher")(a)
 		}},
+		{ID: "parallel-backward", Breaks: "parallel-turned", Run: "small valve", At: "small-reducing-valve", Did: "The small valve stands against the flow.", Then: "It does not regulate, and the large one is left to hunt at the small flows of the night.", Change: turned("small valve", "small-reducing-valve")},
 		{ID: "parallel-before-strainer", Breaks: "parallel-strainer", Run: "small valve", At: "small-reducing-valve", Did: "The small valve is fed from ahead of the strainer.", Then: "Grit reaches the seat that works all night.", Change: moved("small valve", 0)},
-		{ID: "parallel-no-small-valve", Breaks: "parallel-small-valves", Run: "small valve", At: "small-reducing-valve", Did: "The small valve has a shut-off on one side only.", Then: "To service it, the zone goes dry after all.", Change: missing("small valve", "isolating-valve")},
 	},
 }
 
@@ -72,7 +72,7 @@ var downFeedDetail = Detail{
 	Arrangement: Arrangement{
 		ID: "down-feed", Title: "Head of a down-feed",
 		Runs: []Run{
-			{Name: "main", Join: -1, Stand: []Station{
+			{Name: "main", Join: -1, From: "the pumps", To: "the lowest branch", Stand: []Station{
 				{Device: "check-valve"}, {Device: "air-vent"}, {Device: "riser-valve"}, {Device: "entry-strainer"}, {Device: "reducing-valve"}, {Device: "pressure-gauge"}, {Device: "fixture-stop"}, {Device: "riser-drain"},
 			}},
 		},
@@ -81,11 +81,14 @@ var downFeedDetail = Detail{
 	Checks: []Check{
 		{"down-valve", "A valve stands at the top of the down-feed.", "It is shut where the water comes from.", read("Chicago Municipal Code, 18-29-606 (top of every down-feed)"), has("main", "riser-valve", 1), ""},
 		{"down-valve-first", "That valve stands ahead of the fixtures' stops.", "Behind them it shuts nothing.", read("Chicago Municipal Code, 18-29-606 (top of every down-feed)"), before("main", "riser-valve", "fixture-stop"), "riser-valve"},
+		{"down-turned", "The reducing valve stands with the flow.", "Turned, it does not regulate.", practice, faces("main", "reducing-valve"), ""},
 		{"down-air", "Air can get in at the top when the pumps stop.", "Otherwise the falling column draws the header below atmosphere.", physics, has("main", "air-vent", 1), ""},
-		{"down-drain", "A drain stands at the foot.", "The riser is emptied there.", practice, has("main", "riser-drain", 1), ""},
+		{"down-drain", "A drain stands at the foot.", "The riser is emptied there.", read("Ontario Building Code, riser valves and drain (text seen)"), has("main", "riser-drain", 1), ""},
 	},
 	Faults: []Fault{
 		{ID: "down-no-valve", Breaks: "down-valve", Run: "main", At: "entry-strainer", Did: "There is no valve at the top of the down-feed.", Then: "One leak shuts the header, and with it every down-feed.", Change: missing("main", "riser-valve")},
+		{ID: "down-no-drain", Breaks: "down-drain", Run: "main", At: "fixture-stop", Did: "There is no drain at the foot of the down-feed.", Then: "Its lowest part stays full: a repair there begins with a flood.", Change: missing("main", "riser-drain")},
+		{ID: "down-reducing-backward", Breaks: "down-turned", Run: "main", At: "reducing-valve", Did: "The reducing valve stands against the flow.", Then: "It does not regulate: the floors below get too much or next to nothing.", Shows: ShowsStatic, Change: turned("main", "reducing-valve")},
 		{ID: "down-no-air", Breaks: "down-air", Run: "main", At: "check-valve", Did: "Nothing lets air in at the top of the down-feed.", Then: "When the pumps stop and a low tap is open, the top is drawn below atmosphere: it pulls in what stands at any open hose.", Shows: ShowsSiphon, Change: missing("main", "air-vent")},
 		{ID: "down-valve-late", Breaks: "down-valve-first", Run: "main", At: "riser-valve", Did: "The riser's valve stands behind the branches.", Then: "The branches cannot be shut off from above.", Change: swapped("main", "riser-valve", "fixture-stop")},
 	},

@@ -1,6 +1,9 @@
 package devices
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Judgement is what an answer earns and what is said to it.
 type Judgement struct {
@@ -40,8 +43,32 @@ func (q *Question) Put(s Spot) Judgement {
 			c := checkOf(q.Detail, id)
 			return Judgement{false, -1, c.Says + " " + c.Why}
 		}
+		if ahead, behind, ok := q.neighbours(); ok {
+			return Judgement{false, -1, "Along the flow it comes " + strings.TrimSpace(ahead+" "+behind) + "."}
+		}
 	}
 	return Judgement{false, -1, says}
+}
+
+// neighbours are the devices that it comes behind and ahead of, of those whose
+// order along the flow is beyond dispute.
+func (q *Question) neighbours() (ahead, behind string, ok bool) {
+	i := slices.Index(q.Detail.Flow, q.Device.ID)
+	if i < 0 {
+		return "", "", false
+	}
+	if i > 0 {
+		d, _ := ByID(q.Detail.Flow[i-1])
+		ahead = "behind the " + d.Name
+	}
+	if i < len(q.Detail.Flow)-1 {
+		d, _ := ByID(q.Detail.Flow[i+1])
+		if ahead != "" {
+			behind = "and "
+		}
+		behind += "ahead of the " + d.Name
+	}
+	return ahead, behind, true
 }
 
 // Mark judges the place that was marked as wrong; At of the spot is a station.

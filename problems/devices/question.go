@@ -120,7 +120,7 @@ func (q *Question) aboutDevice(rng *rand.Rand) {
 }
 
 func article(name string) string {
-	if strings.HasSuffix(name, "cocks") || strings.HasPrefix(name, "checks") || strings.HasPrefix(name, "anchor and") || name == "joint restraint" || name == "pipe insulation" {
+	if name == "joint restraint" || name == "pipe insulation" {
 		return name
 	}
 	if strings.ContainsRune("aeio", rune(name[0])) {
@@ -183,7 +183,7 @@ func (q *Question) place(rng *rand.Rand) {
 		for i := range d.Checks {
 			c := &d.Checks[i]
 			if c.Place != "" {
-				gaps = append(gaps, gap{d, c.Place, "main"})
+				gaps = append(gaps, gap{d, c.Place, d.Runs[0].Name})
 			}
 		}
 	}
@@ -197,7 +197,7 @@ func (q *Question) place(rng *rand.Rand) {
 	for i := 0; i <= len(r.Stand); i++ {
 		back := q.Drawing.Clone()
 		back.insert(g.run, i, station)
-		if len(g.d.Broken(back)) == 0 {
+		if len(g.d.Broken(back)) == 0 && g.d.flows(back) {
 			q.Places = append(q.Places, Spot{g.run, i})
 		}
 	}

@@ -71,6 +71,6 @@ var boosterDevices = []Device{
 		Purpose: "lets one device be taken out while the rest stays in service",
 		Place:   "on each side of whatever wears: pump, meter, strainer, reducing valve, heater, circulator",
 		Without: "Changing one device drains the whole line.",
-		Source:  practice, Near: []string{"check-valve", "balancing-valve", "fixture-stop"},
+		Source:  practice, Near: []string{"check-valve", "balancing-valve", "drain-port"},
 	},
 }

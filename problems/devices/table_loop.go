@@ -66,7 +66,7 @@ var outletDevices = []Device{
 		Place:   "on every hose connection and flush valve, above the highest water it could draw from",
 		Without: "A hose left in a bucket of cleaner is drunk by the next floor when the pressure falls.",
 		Shows:   ShowsSiphon,
-		Source:  practice, Near: []string{"vacuum-relief", "check-valve", "backflow-preventer"},
+		Source:  recalled("IPC 608.16.4: hose connections have a vacuum breaker"), Near: []string{"vacuum-relief", "check-valve", "air-gap-drain"},
 	},
 	{
 		ID: "fixture-limiter", Name: "pressure-balanced or thermostatic valve at the fixture", Part: Outlet,

@@ -23,6 +23,7 @@ var serviceDevices = []Device{
 		Purpose: "corrodes in place of the buried metal pipe",
 		Place:   "buried beside the pipe and wired to it",
 		Without: "The buried pipe pits from the outside and leaks long before its time.",
+		Caution: "Its wire goes to the pipe, and not to the building's earth.",
 		Source:  physics, Near: []string{"tank-anode", "dielectric-union", "bonding-jumper"},
 	},
 	{
@@ -69,7 +70,7 @@ var serviceDevices = []Device{
 		Place:   "clamped to the pipe on both sides of the meter",
 		Without: "Whoever opens the union stands between the two ends of a live earth.",
 		Caution: "Bonding is electrician's work where the law says so. Treat a metal service as live.",
-		Source:  read("NEC 250.53(D)(1); Canadian Electrical Code, section 10"), Near: []string{"service-anode", "dielectric-union", "meter-bypass"},
+		Source:  read("NEC 250.53(D)(1); Canadian Electrical Code, section 10"), Near: []string{"service-anode", "dielectric-union", "isolating-valve"},
 	},
 	{
 		ID: "test-tee", Name: "test tee", Part: Service,
@@ -98,8 +99,8 @@ var serviceDevices = []Device{
 		Source:  read("CSA B64.10, hazard classes"), Near: []string{"relief-valve", "reducing-valve", "vacuum-relief"},
 	},
 	{
-		ID: "test-cocks", Name: "test cocks", Part: Service,
-		Purpose: "let the tester read the pressure between the checks",
+		ID: "test-cocks", Name: "set of test cocks", Part: Service,
+		Purpose: "lets the tester read the pressure between the checks",
 		Place:   "on the body of the backflow preventer, pointing where hose and gauge can reach",
 		Without: "Nobody can prove that the checks hold.",
 		Source:  practice, Near: []string{"pressure-gauge", "test-tee", "drain-cock"},
