@@ -11,6 +11,9 @@ LEAN := $(foreach p,problems problems/building problems/skills app/page app/draw
 WASMBUILD := $(WASM) go build -trimpath -ldflags='-s -w' $(LEAN)
 GOSRC := app problems solver
 
+# How many problems the long run of make bench draws, works and marks.
+SOAK ?= 20000
+
 .PHONY: help serve site build desk go chromium npm test check test-unit test-wasm test-browser bench clean
 
 help:
@@ -19,6 +22,7 @@ help:
 	@echo 'make test     every check and test'
 	@echo 'make bench    sizes and benchmarks'
 	@echo 'make clean    remove what was built'
+	@echo 'SOAK=1000000 with bench draws, works and marks so many problems'
 	@echo 'QUICK=1 with serve, site or test-browser leaves the files uncompressed, for a faster turn'
 
 serve: build
@@ -101,6 +105,7 @@ bench: build chromium
 	@$(WASM) go test -c -trimpath -ldflags='-s -w' -o .bin/marking.wasm ./problems/marking
 	@./$(DESK) size $(SITE)/app.wasm .bin/counter.wasm
 	@go test -run '^$$' -bench . -benchmem ./solver/... ./problems/... ./app/record/ ./app/desk/
+	@go test -run '^$$' -bench Soak -benchtime $(SOAK)x -timeout 0 ./problems/marking/
 	@go test -tags browser -run '^$$' -bench Start -benchtime 3x -timeout 30m ./app/browsertest/
 	@go test -tags browser -run '^$$' -bench 'Marking|Verdict' -benchtime 1x -timeout 30m ./app/browsertest/
 
