@@ -249,13 +249,13 @@ func (s *sheet) list() {
 	col, half := 0, float64(width)/2
 	for _, p := range picks {
 		number, name, _ := strings.Cut(p.Says, " ")
-		wide := textWidth(name, 12, false) > half-18
+		wide := textWidth(name, 11.5, false) > half-28
 		if col == 0 || wide {
 			s.y += 17
 			col = 0
 		}
 		x := 6 + float64(col)*half
-		s.items = append(s.items, text("number", number, x+14, s.y, 12, "end").bold(), text("legend", name, x+20, s.y, 12, ""))
+		s.items = append(s.items, text("number", number, x+14, s.y, 12, "end").bold(), text("legend", name, x+20, s.y, 11.5, ""))
 		col = 1 - col
 		if wide {
 			col = 0

@@ -338,6 +338,7 @@ func (s *sheet) write(words string, at []Point, anchor string) {
 		if b := it.Bounds(); s.free(b, "") && b.Within(Box{0, 0, width, 1e6}) {
 			s.items = append(s.items, it)
 			s.take(b, "")
+			s.y = max(s.y, p.Y+6)
 			return
 		}
 	}

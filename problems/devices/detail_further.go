@@ -38,9 +38,9 @@ var zonePairDetail = Detail{
 		ID: "zone-pair", Title: "Hot and cold of one zone",
 		Runs: []Run{
 			{Name: "cold", Join: -1, From: "the riser", To: "the shower", Stand: []Station{
-				{Device: "isolating-valve"}, {Device: "entry-strainer"}, {Device: "reducing-valve"}, {Device: "pressure-gauge"}, {Device: "riser-valve"}, {Device: "fixture-stop", Marks: []string{"cold"}}, {Device: "fixture-limiter"},
+				{Device: "isolating-valve"}, {Device: "entry-strainer"}, {Device: "reducing-valve"}, {Device: "pressure-gauge"}, {Device: "riser-valve"}, {Device: "fixture-stop"}, {Device: "fixture-limiter"},
 			}},
-			{Name: "hot", Of: "cold", After: 3, Join: 6, Stand: []Station{{Device: "expansion-tank"}, {Device: "dip-tube", Marks: []string{"heater"}}, {Device: "fixture-stop", Marks: []string{"hot"}}}},
+			{Name: "hot", Of: "cold", After: 3, Join: 6, Stand: []Station{{Device: "expansion-tank"}, {Device: "dip-tube", Marks: []string{"heater"}}}},
 		},
 	},
 	Flow: []string{"entry-strainer", "reducing-valve", "riser-valve", "fixture-stop", "fixture-limiter"},
