@@ -47,8 +47,8 @@ var zonePairDetail = Detail{
 	Checks: []Check{
 		{"zone-equal", "The heater of a zone is fed from behind the zone's reducing valve.", "Hot and cold must stand at one pressure where they meet.", practice, leaves("hot", "reducing-valve", "fixture-limiter"), ""},
 		{"zone-limited", "The shower has a valve that limits what leaves it.", "The master mixing valve guards no skin.", read("Ontario Building Code, 7.6.5.2: shower valves, 49 °C"), has("cold", "fixture-limiter", 1), ""},
-		{"zone-expansion", "Where a reducing valve closes the way back, an expansion tank stands at the heater.", "The growing water cannot go back through it.", read("IPC text, 607.3, as Philadelphia adopted it"), has("hot", "expansion-tank", 1), ""},
-		{"zone-strainer-first", "The strainer stands ahead of the reducing valve.", "Behind it the strainer guards nothing.", read("IPC 2018, 604.8; UPC 2015, 608.2"), before("cold", "entry-strainer", "reducing-valve"), "entry-strainer"},
+		{"zone-expansion", "Where a reducing valve closes the way back, an expansion tank stands at the heater.", "The growing water cannot go back through it.", read("IPC text as Philadelphia adopted it, P-607.3"), has("hot", "expansion-tank", 1), ""},
+		{"zone-strainer-first", "The strainer stands ahead of the reducing valve.", "Behind it the strainer guards nothing.", read("UPC 2015, 608.2; IPC 604.8, from memory"), before("cold", "entry-strainer", "reducing-valve"), "entry-strainer"},
 	},
 	Faults: []Fault{
 		{ID: "zone-unequal", Breaks: "zone-equal", Run: "hot", At: "dip-tube", Did: "The heater is fed from ahead of the zone's reducing valve.", Then: "Hot stands at the riser's pressure and cold at the zone's: showers scald, and hot water crosses into the cold wherever a mixing valve leaks.", Shows: ShowsScald, Change: moved("hot", 0)},

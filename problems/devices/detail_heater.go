@@ -13,8 +13,8 @@ var heaterDetail = Detail{
 	},
 	Flow: []string{"feed-check", "expansion-tank", "dip-tube", "thermometer"},
 	Checks: []Check{
-		{"heater-expansion", "Where a check closes the feed, an expansion tank takes in the growing water.", "Water does not give way.", read("IPC text, 607.3, as Philadelphia adopted it"), has("main", "expansion-tank", 1), ""},
-		{"heater-expansion-side", "The expansion tank stands between the check and the heater.", "Ahead of the check it is cut off from what grows.", read("IPC text, 607.3, as Philadelphia adopted it: downstream of checks and reducing valves"), before("main", "feed-check", "expansion-tank"), "expansion-tank"},
+		{"heater-expansion", "Where a check closes the feed, an expansion tank takes in the growing water.", "Water does not give way.", read("IPC text as Philadelphia adopted it, P-607.3"), has("main", "expansion-tank", 1), ""},
+		{"heater-expansion-side", "The expansion tank stands between the check and the heater.", "Ahead of the check it is cut off from what grows.", read("IPC text as Philadelphia adopted it, P-607.3: downstream of checks and reducing valves"), before("main", "feed-check", "expansion-tank"), "expansion-tank"},
 		{"heater-expansion-open", "No valve that can be left shut stands between tank and heater.", "Shut, it takes the expansion tank away.", practice, func(a *Arrangement) bool {
 			r := a.run("main")
 			i, j := r.at("expansion-tank"), r.at("dip-tube")

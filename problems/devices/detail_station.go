@@ -13,8 +13,8 @@ var valveStationDetail = Detail{
 	},
 	Flow: []string{"entry-strainer", "reducing-valve", "relief-valve"},
 	Checks: []Check{
-		{"station-strainer", "A strainer stands ahead of the reducing valve.", "Grit on its seat keeps the valve from closing.", read("IPC 2018, 604.8 (always); UPC 2015, 608.2 (not from 1-1/2 in up)"), has("main", "entry-strainer", 1), ""},
-		{"station-strainer-first", "The strainer stands ahead of the valve, not behind it.", "Behind it the strainer guards nothing.", read("IPC 2018, 604.8; UPC 2015, 608.2"), before("main", "entry-strainer", "reducing-valve"), "entry-strainer"},
+		{"station-strainer", "A strainer stands ahead of the reducing valve.", "Grit on its seat keeps the valve from closing.", read("UPC 2015, 608.2 (not from 1-1/2 in up); IPC 604.8 (always), from memory"), has("main", "entry-strainer", 1), ""},
+		{"station-strainer-first", "The strainer stands ahead of the valve, not behind it.", "Behind it the strainer guards nothing.", read("UPC 2015, 608.2; IPC 604.8, from memory"), before("main", "entry-strainer", "reducing-valve"), "entry-strainer"},
 		{"station-turned", "The reducing valve's arrow points with the flow.", "Turned, it shuts or does not reduce.", practice, faces("main", "reducing-valve"), ""},
 		{"station-gauges", "A gauge stands on each side of the valve.", "Set without a gauge, it is set by guess.", practice, both("main", "reducing-valve", "pressure-gauge"), ""},
 		{"station-valves", "A valve stands on each side.", "The strainer and the valve are serviced with both shut.", practice, both("main", "reducing-valve", "isolating-valve"), ""},
@@ -53,7 +53,7 @@ var parallelStationDetail = Detail{
 			return faces("small valve", "small-reducing-valve")(a) && faces("main", "reducing-valve")(a)
 		}, ""},
 		{"parallel-small-valves", "The small valve can be shut off on both sides.", "It is serviced while the large one works.", practice, both("small valve", "small-reducing-valve", "isolating-valve"), ""},
-		{"parallel-strainer", "The strainer stands ahead of both valves.", "Both seats are guarded.", read("IPC 2018, 604.8"), func(a *Arrangement) bool {
+		{"parallel-strainer", "The strainer stands ahead of both valves.", "Both seats are guarded.", read("UPC 2015, 608.2; IPC 604.8, from memory"), func(a *Arrangement) bool {
 			return has("main", "entry-strainer", 1)(a) && leaves("small valve", "entry-strainer", "reducing-valve")(a)
 		}, ""},
 	},

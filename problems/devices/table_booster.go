@@ -16,7 +16,7 @@ var boosterDevices = []Device{
 		Way:     "arrow with the flow",
 		Without: "The top floors are dry or have a trickle, most of all at the busy hour.",
 		Caution: "Lock out and prove dead before the coupling guard comes off. Never run it dry or against a shut valve.",
-		Source:  read("UPC, 608.1: where the street is too weak, a tank and pump"), Near: []string{"circulator", "pressure-tank", "reducing-valve"},
+		Source:  read("UPC, an older edition, 1007(a): where the street is too weak, a tank and pump"), Near: []string{"circulator", "pressure-tank", "reducing-valve"},
 	},
 	{
 		ID: "check-valve", Name: "check valve at the pump's discharge", Part: Booster,

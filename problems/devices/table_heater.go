@@ -18,7 +18,7 @@ var heaterDevices = []Device{
 		Without: "Each heating drives the pressure up behind the check, until the relief valve weeps or the tank is strained.",
 		Shows:   ShowsGrowth,
 		Caution: "Set its air with the water side empty. Never open a charged shell.",
-		Source:  read("IPC text, 607.3, as Philadelphia adopted it: on the cold supply, downstream of checks and reducing valves"), Near: []string{"pressure-tank", "arrester", "temperature-relief"},
+		Source:  read("IPC text as Philadelphia adopted it, P-607.3: on the cold supply, downstream of checks and reducing valves"), Near: []string{"pressure-tank", "arrester", "temperature-relief"},
 	},
 	{
 		ID: "vacuum-relief", Name: "vacuum relief valve", Part: Heater,

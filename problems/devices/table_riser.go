@@ -59,7 +59,7 @@ var zoneDevices = []Device{
 		Beside:  []string{"entry-strainer", "isolating-valve", "pressure-gauge"},
 		Without: "The lowest outlets get the whole pressure: taps hammer, hoses burst, stops leak.",
 		Shows:   ShowsStatic,
-		Source:  read("IPC 2018, 604.8; UPC 2015, 608.2: over 80 psi static"), Near: []string{"relief-valve", "balancing-valve", "check-valve"},
+		Source:  read("UPC 2015, 608.2: over 80 psi static; IPC 604.8, from memory"), Near: []string{"relief-valve", "balancing-valve", "check-valve"},
 	},
 	{
 		ID: "small-reducing-valve", Name: "small reducing valve beside the large one", Part: Zone,

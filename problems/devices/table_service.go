@@ -46,7 +46,7 @@ var serviceDevices = []Device{
 		Place:   "upstream of the meter, the backflow preventer or the reducing valve that it guards",
 		Way:     "arrow with the flow, pocket downward so that it can be blown out",
 		Without: "Grit lodges on the seat of the valve behind it, which then cannot close and creeps.",
-		Source:  read("IPC 2018, 604.8; UPC 2015, 608.2 (strainer ahead of a reducing valve)"), Near: []string{"check-valve", "reducing-valve", "drain-cock"},
+		Source:  read("UPC 2015, 608.2 (strainer ahead of a reducing valve); IPC 604.8, from memory"), Near: []string{"check-valve", "reducing-valve", "drain-cock"},
 	},
 	{
 		ID: "meter", Name: "water meter", Part: Service,
