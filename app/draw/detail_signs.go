@@ -1,6 +1,9 @@
 package draw
 
-import "math"
+import (
+	"math"
+	"strings"
+)
 
 // deviceSigns are the signs of the devices about a place on a pipe that runs
 // across the sheet. What stands on a tee is drawn above the pipe, drains below
@@ -67,22 +70,22 @@ var deviceSigns = map[string]func(x, y float64, t turn) []Item{
 }
 
 // deviceSign is the sign of a device; one that has none of its own is a box
-// with its number alone.
+// with its first letters.
 func deviceSign(id string, x, y float64, t turn) []Item {
 	if draw, ok := deviceSigns[id]; ok {
 		return draw(x, y, t)
 	}
-	return boxed("", 10)(x, y, t)
+	letters := ""
+	for _, word := range strings.Split(id, "-") {
+		if word != "" && len(letters) < 2 {
+			letters += strings.ToUpper(word[:1])
+		}
+	}
+	return arrowed(boxed(letters, 11))(x, y, t)
 }
 
 func boxed(letters string, half float64) func(x, y float64, t turn) []Item {
-	return func(x, y float64, _ turn) []Item {
-		items := lettered(x, y, half, 8, letters)
-		if letters == "" {
-			return items[:1]
-		}
-		return items
-	}
+	return func(x, y float64, _ turn) []Item { return lettered(x, y, half, 8, letters) }
 }
 
 // arrowed puts the arrow of the body above a sign that shows no direction.
