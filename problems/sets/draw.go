@@ -9,15 +9,36 @@ import (
 	"strings"
 
 	"riserwork/problems"
+	"riserwork/problems/devices"
 	"riserwork/problems/skills"
 )
 
 // Task is a problem of a set as one learner gets it.
 type Task struct {
-	*problems.Problem
-	Kind    Kind
-	Planted problems.Planted  // where a mistake is to be found
-	Options []problems.Option // where an answer is to be chosen
+	*problems.Problem        // nil where it is a question of reasoning
+	ID                string // of the skill, or of the kind of question
+	Version           int    // of the same
+	Seed              uint64
+	Kind              Kind
+	Planted           problems.Planted  // where a mistake is to be found
+	Options           []problems.Option // where an answer is to be chosen
+	Question          *devices.Question // where it is a question of reasoning
+}
+
+// Title is what the skill, or the kind of question, is called.
+func (t *Task) Title() string {
+	if t.Question != nil {
+		return reasonTitle(t.Question.Kind)
+	}
+	return t.Skill.Title
+}
+
+// AskText is what the task asks, with its numbers.
+func (t *Task) AskText() string {
+	if t.Question != nil {
+		return t.Question.Ask
+	}
+	return t.Problem.AskText()
 }
 
 // maxSeeds is how many seeds in a row are tried where one draws no scenario.
@@ -48,6 +69,9 @@ func (s *Set) Task(i int, learner string) (Task, error) {
 		return Task{}, fmt.Errorf("the set has no problem %d, expected 1 to %d", i+1, len(s.Items))
 	}
 	it := &s.Items[i]
+	if kind, ok := reasonOf(it.Skill); ok {
+		return question(kind, it.Skill, s.Seed(i, learner)), nil
+	}
 	skill, ok := skills.ByID(it.Skill)
 	if !ok {
 		return Task{}, fmt.Errorf("problem %d is of a skill that this program does not hold", i+1)
@@ -62,7 +86,7 @@ func (s *Set) Task(i int, learner string) (Task, error) {
 }
 
 func fitted(p *problems.Problem, kind Kind) Task {
-	t := Task{Problem: p, Kind: kind}
+	t := Task{Problem: p, ID: p.Skill.ID, Version: p.Skill.Version, Seed: p.Seed, Kind: kind}
 	ok := true
 	switch kind {
 	case Mistake:

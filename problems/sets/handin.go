@@ -28,7 +28,7 @@ type Work struct {
 	Seed    uint64   `json:"seed"`
 	Kind    Kind     `json:"kind"`
 	Lines   []string `json:"lines,omitempty"`  // as typed; in a guided problem one a step
-	Tapped  []int    `json:"tapped,omitempty"` // lines or answers in the order they were tapped
+	Tapped  []int    `json:"tapped,omitempty"` // lines or answers in the order they were tapped; see [Answer] too
 	Hints   []int    `json:"hints,omitempty"`  // hints shown by line, of three
 	At      string   `json:"at,omitempty"`     // of the last change
 }
@@ -50,7 +50,7 @@ func New(set *Set, learner string) *HandIn {
 
 // Of is the work on a task with nothing written yet.
 func (t *Task) Of() Work {
-	return Work{Skill: t.Skill.ID, Version: t.Skill.Version, Seed: t.Seed, Kind: t.Kind}
+	return Work{Skill: t.ID, Version: t.Version, Seed: t.Seed, Kind: t.Kind}
 }
 
 // Seal puts the checksum under the hand-in.

@@ -106,12 +106,16 @@ const (
 	itemKind   = 0b0011
 	itemTurn   = 0b0100
 	itemPinned = 0b1000
+	itemReason = 0b1_0000
 )
 
 // pack writes a skill as three bytes of a hash of its id; no two skills of
 // the catalogue share them.
 func (it *Item) pack(p *packer) {
-	f := uint64(slices.Index(Kinds, it.Kind))
+	f := uint64(itemReason)
+	if it.Kind != Reason {
+		f = uint64(slices.Index(Kinds, it.Kind))
+	}
 	if it.Turn != 0 {
 		f |= itemTurn
 	}
@@ -139,6 +143,11 @@ func skillOf(short []byte) string {
 	for _, s := range skills.All() {
 		if bytes.Equal(shortOf(s.ID), short) {
 			return s.ID
+		}
+	}
+	for _, r := range reasons {
+		if bytes.Equal(shortOf(r.id), short) {
+			return r.id
 		}
 	}
 	return ""
@@ -242,8 +251,11 @@ func (u *unpacker) float() float64 {
 
 func (u *unpacker) item() Item {
 	it := Item{Skill: skillOf(u.bytes(3))}
-	f := u.uint(itemKind | itemTurn | itemPinned)
+	f := u.uint(itemKind | itemTurn | itemPinned | itemReason)
 	it.Kind = Kinds[f&itemKind]
+	if f&itemReason != 0 {
+		it.Kind = Reason
+	}
 	it.Version = int(u.uint(maxVersion))
 	if f&itemTurn != 0 {
 		it.Turn = int(u.uint(maxTurn))

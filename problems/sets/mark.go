@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"riserwork/problems"
+	"riserwork/problems/devices"
 	"riserwork/problems/marking"
 )
 
@@ -187,10 +188,10 @@ func (m *Marker) item(i int, h *HandIn) (mark Mark, odd string) {
 	}
 	w := &h.Work[i]
 	switch {
-	case w.Skill != t.Skill.ID || w.Kind != t.Kind:
+	case w.Skill != t.ID || w.Kind != t.Kind:
 		odd = "is not the problem of the set"
-	case w.Version != t.Skill.Version:
-		odd = fmt.Sprintf("was worked in version %d of its skill, and this program holds version %d", w.Version, t.Skill.Version)
+	case w.Version != t.Version:
+		odd = fmt.Sprintf("was worked in version %d of its skill, and this program holds version %d", w.Version, t.Version)
 	case w.Seed != t.Seed:
 		odd = "has the numbers of another learner or set"
 	}
@@ -210,6 +211,11 @@ func (t *Task) Worth() int {
 		return 1
 	case Mistake:
 		return 2
+	case Reason:
+		if t.Question.Kind == devices.Wrong {
+			return 2
+		}
+		return 1
 	}
 	return 2 * len(t.Steps)
 }
@@ -220,6 +226,8 @@ func (t *Task) mark(w *Work, mark *Mark) {
 		t.markChoice(w, mark)
 	case Mistake:
 		t.markMistake(w, mark)
+	case Reason:
+		t.markReason(w, mark)
 	default:
 		r, ok := t.Marked(w.Lines)
 		if !ok {

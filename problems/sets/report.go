@@ -95,6 +95,9 @@ func titleOfSkill(id string) (title string, chapter int) {
 	if s, ok := skills.ByID(id); ok {
 		return s.Title, s.Chapter
 	}
+	if kind, ok := reasonOf(id); ok {
+		return reasonTitle(kind), 0
+	}
 	return id, 0
 }
 
@@ -241,6 +244,8 @@ func (r *Report) FollowUp(s *Set) (*Set, bool) {
 	for _, w := range weak[:min(len(weak), followItems/2)] {
 		if skill, ok := skills.ByID(w.Skill); ok {
 			f.Items = append(f.Items, ItemOf(skill, Guided), ItemOf(skill, Free))
+		} else if kind, ok := reasonOf(w.Skill); ok {
+			f.Items = append(f.Items, QuestionOf(kind), QuestionOf(kind))
 		}
 	}
 	return &f, true

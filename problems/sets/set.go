@@ -38,7 +38,7 @@ type Set struct {
 
 // Item is one problem of a set.
 type Item struct {
-	Skill   string `json:"skill"`
+	Skill   string `json:"skill"`   // its id; of a question of reasoning that of its kind
 	Version int    `json:"version"` // of the skill
 	Kind    Kind   `json:"kind"`
 	Turn    int    `json:"turn,omitempty"`   // how often it was drawn anew
@@ -54,10 +54,11 @@ const (
 	Free    Kind = "lines"   // lines of one's own
 	Mistake Kind = "mistake" // a working with a mistake in it, to find
 	Choice  Kind = "choice"  // answers to choose from
+	Reason  Kind = "reason"  // a question of reasoning, which no skill has
 )
 
-// Kinds are all kinds, the usual one first. A link names them by their place,
-// so new ones go to the end.
+// Kinds are the kinds in which the problem of a skill is worked, the usual one
+// first. A link names them by their place, so new ones go to the end.
 var Kinds = []Kind{Guided, Free, Mistake, Choice}
 
 // Help is what a learner is told before handing in.
@@ -151,12 +152,15 @@ func taught(c solver.Constant, sys unit.System, text string) bool {
 
 func (it *Item) check() error {
 	_, ok := skills.ByID(it.Skill)
+	_, asked := reasonOf(it.Skill)
 	switch {
-	case !ok:
+	case !ok && !asked:
 		return fmt.Errorf("the skill was %q, which this program does not hold", Clean(it.Skill, 40))
 	case it.Version < 1 || it.Version > maxVersion:
 		return fmt.Errorf("the version of %s was %d, expected 1 to %d", it.Skill, it.Version, maxVersion)
-	case !slices.Contains(Kinds, it.Kind):
+	case asked != (it.Kind == Reason):
+		return fmt.Errorf("the kind of %s was %q, and a question of reasoning has the kind reason", it.Skill, Clean(string(it.Kind), 20))
+	case !asked && !slices.Contains(Kinds, it.Kind):
 		return fmt.Errorf("the kind was %q, expected guided, lines, mistake or choice", Clean(string(it.Kind), 20))
 	case it.Turn < 0 || it.Turn > maxTurn:
 		return fmt.Errorf("it was drawn anew %d times, expected 0 to %d", it.Turn, maxTurn)
@@ -174,7 +178,7 @@ func ItemOf(skill *problems.Skill, kind Kind) Item {
 func (s *Set) Earlier() string {
 	var list []string
 	for i := range s.Items {
-		if skill, ok := skills.ByID(s.Items[i].Skill); ok && skill.Version != s.Items[i].Version {
+		if v := versionOf(s.Items[i].Skill); v != 0 && v != s.Items[i].Version {
 			list = append(list, strconv.Itoa(i+1))
 		}
 	}
@@ -182,4 +186,16 @@ func (s *Set) Earlier() string {
 		return ""
 	}
 	return "This set was made for another version of the program: the numbers of problem " + strings.Join(list, ", ") + " may differ from those of others."
+}
+
+// versionOf is the version that this program holds of a skill or a kind of
+// question; 0: none.
+func versionOf(id string) int {
+	if skill, ok := skills.ByID(id); ok {
+		return skill.Version
+	}
+	if _, ok := reasonOf(id); ok {
+		return reasonVersion
+	}
+	return 0
 }

@@ -51,6 +51,9 @@ func someSet(r *rand.Rand) *Set {
 	all := skills.All()
 	for range 1 + r.IntN(20) {
 		it := ItemOf(all[r.IntN(len(all))], Kinds[r.IntN(4)])
+		if r.IntN(4) == 0 {
+			it = Item{Skill: reasons[r.IntN(len(reasons))].id, Version: reasonVersion, Kind: Reason}
+		}
 		if r.IntN(3) == 0 {
 			it.Turn = r.IntN(9)
 		} else if r.IntN(3) == 0 {
