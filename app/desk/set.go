@@ -4,10 +4,12 @@ import (
 	"fmt"
 	"io"
 	"math/rand/v2"
+	"slices"
 	"strconv"
 	"strings"
 
 	"riserwork/problems"
+	"riserwork/problems/devices"
 	"riserwork/problems/sets"
 )
 
@@ -20,6 +22,8 @@ func Set(args []string, out io.Writer) error {
 	fs.StringVar(&s.Note, "note", "", "a note to the learners")
 	fs.StringVar(&s.Amends, "amends", "", "local amendments, in your words")
 	fs.Var(&wanted, "skill", "ID[:KIND[:COUNT]]; may be repeated")
+	var reasons list
+	fs.Var(&reasons, "reason", "KIND of a question of devices and reasons, such as \"which is missing\"; may be repeated")
 	fs.Var(&chapters, "chapter", "NUMBER:COUNT[:KIND]; may be repeated")
 	year := fs.Int("year", 0, "skills of a chapter up to this year; 0: any")
 	units := fs.String("units", "", "us, metric or mixed")
@@ -47,6 +51,12 @@ func Set(args []string, out io.Writer) error {
 	}
 	if err := fill(s, wanted, chapters, *year); err != nil {
 		return err
+	}
+	for _, word := range reasons {
+		if !slices.Contains(devices.Kinds, devices.Kind(word)) {
+			return fmt.Errorf("a kind of question was %q, expected one of %q", word, devices.Kinds)
+		}
+		s.Items = append(s.Items, sets.QuestionOf(devices.Kind(word)))
 	}
 	if err := s.Check(); err != nil {
 		return err

@@ -102,9 +102,12 @@ func (p *printer) one(name string, key bool) error {
 		}
 		p.write(`<article>`)
 		p.task(i, &t, key)
-		if key {
+		switch {
+		case t.Question != nil:
+			p.question(t.Question, key)
+		case key:
 			p.key(&t)
-		} else {
+		default:
 			p.room(&t)
 		}
 		p.write(`</article>`)
@@ -167,8 +170,11 @@ func facts(s *sets.Set) string {
 }
 
 func (p *printer) task(i int, t *sets.Task, key bool) {
-	p.write(`<h2>`, fmt.Sprint(i+1), `. `, html.EscapeString(t.Skill.Title), `<span class="worth">`, marksText(t.Worth()), `</span></h2>`)
+	p.write(`<h2>`, fmt.Sprint(i+1), `. `, html.EscapeString(t.Title()), `<span class="worth">`, marksText(t.Worth()), `</span></h2>`)
 	p.el("p", "ask", t.AskText())
+	if t.Question != nil {
+		return
+	}
 	p.write(`<div class="side">`)
 	if scene := draw.Problem(t.Problem, key); scene != nil {
 		p.write(`<figure>`, scene.SVG(), `</figure>`)

@@ -18,6 +18,7 @@ type bench struct {
 	planted problems.Planted  // the working with a mistake, where that is the kind
 	options []problems.Option // the answers to choose from, where that is the kind
 	would   *would            // what the sheet's first wrong number would do
+	silent  bool              // nothing is told before it is handed in
 }
 
 // hintTurns is how many hints a line has; at the last it is seen worked.
@@ -76,7 +77,11 @@ func (b *bench) mark() {
 // text is what stands on line i: in a working with a mistake, the lines
 // before it as they were given.
 func (b *bench) text(i int) string {
-	if b.sheet.Kind == mistake && i < b.planted.Wrong {
+	from := b.planted.Wrong
+	if b.silent {
+		from = b.chosen()
+	}
+	if b.sheet.Kind == mistake && i < from {
 		return b.planted.Lines[i]
 	}
 	return b.sheet.Lines[i].Text

@@ -26,6 +26,9 @@ func (w *work) toChoose() app.UI {
 }
 
 func (w *work) answer(i int, o *problems.Option) app.UI {
+	if w.task.silent() {
+		return w.silentAnswer(i, o)
+	}
 	tapped := w.bench.tapped(i)
 	tone, sign := blank, ""
 	switch {
@@ -61,6 +64,10 @@ func (w *work) leadsThere(o *problems.Option, show bool) app.UI {
 func (w *work) onAnswer(ctx app.Context, e app.Event) {
 	i := indexOf(ctx.JSSrc())
 	if i < 0 || i >= len(w.bench.options) {
+		return
+	}
+	if w.task.silent() {
+		w.choose(ctx, i)
 		return
 	}
 	w.bench.tap(i)

@@ -26,6 +26,8 @@ type reasonPage struct {
 	option  int         // the option that was chosen; -1: none
 	order   []int       // items in the order they were tapped
 	done    bool        // it is judged
+	task    *setTask    // the problem of a set; nil where it stands by itself
+	fault   string      // why there is no question
 	said    string      // to be read out
 	notices []string
 }
@@ -79,7 +81,12 @@ func (r *reasonPage) OnNav(ctx app.Context) {
 	u := *ctx.Page().URL()
 	var says string
 	r.house, says = loadHouse(ctx.LocalStorage())
-	r.notices = []string{says}
+	r.notices, r.task, r.fault = []string{says}, nil, ""
+	if u.Query().Has("n") {
+		r.openTask(ctx.LocalStorage(), &u)
+		arrive(ctx, "reason", "Devices and reasons · Riserwork")
+		return
+	}
 	r.open(u.Query(), source())
 	u.RawQuery = reasonQuery(r.q.Kind, r.q.Seed, r.mixed)
 	ctx.Page().ReplaceURL(&u)
@@ -211,6 +218,7 @@ func (r *reasonPage) check(ctx app.Context) {
 		return
 	}
 	r.done = true
+	r.keep(ctx)
 	r.said = "Not right. "
 	if r.right() {
 		r.said = "Right. "
@@ -225,22 +233,23 @@ func (r *reasonPage) check(ctx app.Context) {
 // Handlers. What was tapped is named by the element.
 
 func (r *reasonPage) onPick(ctx app.Context, e app.Event) {
-	r.point(ctx.JSSrc().Get("dataset").Get("key").String())
+	r.point(ctx, ctx.JSSrc().Get("dataset").Get("key").String())
 }
 
 func (r *reasonPage) onPickKey(ctx app.Context, e app.Event) {
 	if key := e.Get("key").String(); key == "Enter" || key == " " {
 		e.PreventDefault()
-		r.point(ctx.JSSrc().Get("dataset").Get("key").String())
+		r.point(ctx, ctx.JSSrc().Get("dataset").Get("key").String())
 	}
 }
 
 // point notes the place that is pointed at.
-func (r *reasonPage) point(key string) {
+func (r *reasonPage) point(ctx app.Context, key string) {
 	if r.done {
 		return
 	}
 	r.spot = key
+	r.keep(ctx)
 	for _, p := range r.picks {
 		if p.Key == key {
 			r.said = "Marked: " + p.Says + ". " + r.lacking()
@@ -254,7 +263,8 @@ func (r *reasonPage) onOption(ctx app.Context, e app.Event) {
 		return
 	}
 	r.option = i
-	if r.q.Kind != devices.Wrong {
+	r.keep(ctx)
+	if r.q.Kind != devices.Wrong && !r.task.silent() {
 		r.check(ctx)
 		return
 	}
@@ -267,6 +277,7 @@ func (r *reasonPage) onItem(ctx app.Context, e app.Event) {
 		return
 	}
 	r.order = append(r.order, i)
+	r.keep(ctx)
 	r.said = strconv.Itoa(len(r.order)) + ": " + r.q.Items[i] + ". " + r.lacking()
 	r.keepFocus(ctx)
 }
@@ -294,6 +305,7 @@ func (r *reasonPage) move(ctx app.Context, at, by int) {
 		return
 	}
 	r.order[at], r.order[to] = r.order[to], r.order[at]
+	r.keep(ctx)
 	r.said = r.q.Items[r.order[to]] + " is now " + strconv.Itoa(to+1) + "."
 	id := "up-"
 	if by > 0 {
@@ -309,6 +321,7 @@ func (r *reasonPage) onBack(ctx app.Context, e app.Event) {
 	}
 	item := r.order[at]
 	r.order = slices.Delete(r.order, at, at+1)
+	r.keep(ctx)
 	r.said = r.q.Items[item] + " is taken out. " + r.lacking()
 	ctx.Defer(func(app.Context) { focus("item-" + strconv.Itoa(item)) })
 }

@@ -14,18 +14,19 @@ import (
 // Render shows the question.
 func (r *reasonPage) Render() app.UI {
 	if r.q == nil {
-		return frame("reason", r.notices, heading("Devices and reasons"))
+		return frame("reason", r.notices, heading("Devices and reasons"), app.P().Class("fault").Text(r.fault))
 	}
 	kind := string(r.q.Kind)
 	if r.mixed {
 		kind = "mixed · " + kind
 	}
 	return frame("reason", r.notices,
+		r.task.head(),
 		app.P().Class("place").Text("Devices and reasons · "+kind),
 		heading(r.q.Ask),
 		r.body(),
 		r.verdict(),
-		r.otherKinds(),
+		app.If(r.task == nil, r.otherKinds()),
 		app.P().Class("unseen").Attr("role", "status").ID("said").Text(r.said),
 		r.bar(),
 	)
@@ -273,9 +274,13 @@ func (r *reasonPage) says() []app.UI {
 
 // placeSays names the places that may be marked.
 func (r *reasonPage) placeSays() string {
+	return placesText(r.picks, r.q)
+}
+
+func placesText(picks []draw.Pick, q *devices.Question) string {
 	says := ""
-	for _, p := range r.picks {
-		if slices.Contains(r.q.Places, p.Spot) {
+	for _, p := range picks {
+		if slices.Contains(q.Places, p.Spot) {
 			if says != "" {
 				says += " or "
 			}
@@ -333,6 +338,9 @@ func kindLink(query, text, note string) app.UI {
 
 // bar is the next thing to do.
 func (r *reasonPage) bar() app.UI {
+	if bar, ok := r.taskBar(); ok {
+		return bar
+	}
 	if r.done {
 		return app.Div().Class("bar").Body(button("next", "Next question", true).OnClick(r.onNext))
 	}
@@ -340,6 +348,6 @@ func (r *reasonPage) bar() app.UI {
 	asks := slices.Contains([]devices.Kind{devices.Sequence, devices.Order, devices.Place, devices.Wrong}, r.q.Kind)
 	return app.Div().Class("bar").Hidden(!asks).Body(
 		app.P().Class("lacking").Hidden(lacking == "").Text(lacking),
-		button("check", "Check", lacking == "").Hidden(lacking != "").OnClick(r.onCheck),
+		button("check", "Check", lacking == "").Hidden(lacking != "" || r.task.silent()).OnClick(r.onCheck),
 	)
 }

@@ -19,6 +19,9 @@ func (w *work) toFind() app.UI {
 	} else if b.hit() {
 		ask = fmt.Sprintf("Line %d it is. Now write it rightly.", b.planted.Wrong+1)
 	}
+	if w.task.silent() {
+		ask = "One line is wrong, and the lines after it go on from it. Tap the first wrong line, and write it rightly. You may choose another until you hand in."
+	}
 	var list []app.UI
 	for i := range b.planted.Lines {
 		list = append(list, w.plantedLine(i))
@@ -31,6 +34,9 @@ func (w *work) toFind() app.UI {
 }
 
 func (w *work) plantedLine(i int) app.UI {
+	if w.task.silent() {
+		return w.silentPlanted(i)
+	}
 	b := w.bench
 	tone, says := blank, ""
 	switch {
@@ -75,6 +81,10 @@ func (w *work) onPlanted(ctx app.Context, e app.Event) {
 	if i < 0 {
 		return
 	}
+	if w.task.silent() {
+		w.choose(ctx, i)
+		return
+	}
 	w.bench.tap(i)
 	w.save(ctx)
 	if w.bench.hit() {
@@ -87,6 +97,11 @@ func (w *work) onPlanted(ctx app.Context, e app.Event) {
 
 // putRight marks the line that stands in place of the wrong one.
 func (w *work) putRight(ctx app.Context) {
+	if w.task.silent() {
+		w.close(ctx)
+		w.save(ctx)
+		return
+	}
 	i := w.bench.planted.Wrong
 	ok := w.bench.putRight()
 	w.opened[i] = true
@@ -106,6 +121,8 @@ func (w *work) putRight(ctx app.Context) {
 func (w *work) footFind() []app.UI {
 	b := w.bench
 	switch {
+	case w.task.silent():
+		return []app.UI{button("foot-look", "To the lines", len(b.sheet.Tapped) == 0).OnClick(w.onLook)}
 	case b.sheet.Kind == choice:
 		return []app.UI{button("foot-look", "To the answers", len(b.sheet.Tapped) == 0).OnClick(w.onLook)}
 	case !b.hit():

@@ -106,7 +106,7 @@ func (w *work) onwardKey() app.UI {
 // to any step.
 func (w *work) markKey() app.UI {
 	b := app.Button().Type("button").Class("key", "mark").ID("mark-line").TabIndex(-1)
-	if w.task.silent() && w.bench.sheet.Kind != mistake {
+	if w.task.silent() {
 		return b.Text("Done").OnClick(w.onMarkAll)
 	}
 	if w.bench.sheet.Kind == free {

@@ -9,6 +9,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"riserwork/problems"
+	"riserwork/problems/devices"
 	"riserwork/problems/sets"
 	"riserwork/problems/skills"
 )
@@ -25,7 +26,8 @@ type setMaker struct {
 	year    int
 	count   int
 	kind    sets.Kind
-	link    string // empty: the set cannot be given out, and fault says why
+	reason  devices.Kind // of the next question of reasoning
+	link    string       // empty: the set cannot be given out, and fault says why
 	fault   string
 	added   string                // what is wrong with the problems asked for
 	print   string                // "sheet" or "key" while it is printed
@@ -80,6 +82,9 @@ func (m *setMaker) OnNav(ctx app.Context) {
 		ctx.Page().ReplaceURL(&u)
 	}
 	m.chapter, m.count, m.kind = max(m.chapter, 1), max(m.count, 4), kindOr(m.kind)
+	if m.reason == "" {
+		m.reason = devices.Kinds[0]
+	}
 	m.renew()
 	arrive(ctx, "set", "Make a set · Riserwork")
 	later(ctx, m, m.sync)
@@ -128,8 +133,9 @@ func (m *setMaker) changed(ctx app.Context) {
 
 // boxes are the boxes that are left to the browser while somebody types.
 func (m *setMaker) boxes() map[string]string {
+	day, at, _ := strings.Cut(m.set.Closes, "T")
 	return map[string]string{
-		"set-title": m.set.Title, "set-note": m.set.Note, "set-amends": m.set.Amends, "set-closes": m.set.Closes,
+		"set-title": m.set.Title, "set-note": m.set.Note, "set-amends": m.set.Amends, "set-closes": day, "set-closes-at": at,
 		"set-minutes": numberText(m.set.Minutes), "set-pass": numberText(m.set.Pass),
 	}
 }
@@ -161,13 +167,38 @@ func (m *setMaker) onBox(ctx app.Context, e app.Event) {
 		m.set.Note = sets.Clean(text, sets.MaxNote)
 	case "set-amends":
 		m.set.Amends = sets.Clean(text, sets.MaxNote)
-	case "set-closes":
-		m.set.Closes = text
+	case "set-closes", "set-closes-at":
+		m.set.Closes = closing(m.set.Closes, el.Get("id").String(), text)
 	case "set-minutes":
 		m.set.Minutes = n
 	case "set-pass":
 		m.set.Pass = n
 	}
+	m.changed(ctx)
+}
+
+// closing is a closing time with another day or another time of day. A time
+// of day alone is none.
+func closing(closes, id, text string) string {
+	day, at, _ := strings.Cut(closes, "T")
+	if id == "set-closes" {
+		day = text
+	} else {
+		at = text
+	}
+	if day == "" || at == "" {
+		return day
+	}
+	return day + "T" + at
+}
+
+// onAddReason adds a question of reasoning.
+func (m *setMaker) onAddReason(ctx app.Context, e app.Event) {
+	if len(m.set.Items) == sets.MaxItems {
+		return
+	}
+	m.set.Items = append(m.set.Items, sets.QuestionOf(m.reason))
+	m.said = "A question is added."
 	m.changed(ctx)
 }
 
@@ -207,6 +238,8 @@ func (m *setMaker) onPick(ctx app.Context, e app.Event) {
 		m.count = n
 	case "kind":
 		m.kind = sets.Kind(value)
+	case "reason":
+		m.reason = devices.Kind(value)
 	case "help":
 		m.set.Help = sets.Help(value)
 	case "own":
@@ -244,9 +277,25 @@ func (m *setMaker) onRemove(ctx app.Context, e app.Event) {
 	}
 }
 
+func (m *setMaker) onUp(ctx app.Context, e app.Event)   { m.move(ctx, -1) }
+func (m *setMaker) onDown(ctx app.Context, e app.Event) { m.move(ctx, 1) }
+
+// move gives a problem another place in the set. Its numbers are drawn from
+// its place, so they change unless they are held.
+func (m *setMaker) move(ctx app.Context, by int) {
+	i, ok := m.item(ctx.JSSrc())
+	to := i + by
+	if !ok || to < 0 || to >= len(m.set.Items) {
+		return
+	}
+	m.set.Items[i], m.set.Items[to] = m.set.Items[to], m.set.Items[i]
+	m.said = fmt.Sprintf("Problem %d is now problem %d.", i+1, to+1)
+	m.changed(ctx)
+}
+
 func (m *setMaker) onItemKind(ctx app.Context, e app.Event) {
 	el := ctx.JSSrc()
-	if i, ok := m.item(el); ok {
+	if i, ok := m.item(el); ok && m.set.Items[i].Kind != sets.Reason {
 		m.set.Items[i].Kind = sets.Kind(el.Get("value").String())
 		m.changed(ctx)
 	}

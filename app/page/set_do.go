@@ -63,7 +63,7 @@ func (d *do) begin(ctx app.Context, name string) {
 	for i := range d.set.Items {
 		title := "Problem " + strconv.Itoa(i+1)
 		if t, err := d.set.Task(i, d.learner); err == nil {
-			title = t.Skill.Title
+			title = t.Title()
 		}
 		d.titles = append(d.titles, title)
 	}
@@ -165,7 +165,7 @@ func (d *do) problems() app.UI {
 	for i := range d.set.Items {
 		st := d.work.stateOf(i, d.set.Help)
 		list = append(list, app.Li().Body(
-			app.A().Class("skill").ID("problem-"+strconv.Itoa(i+1)).Href(taskLink(d.code, i)).DataSet("state", string(st)).Body(
+			app.A().Class("skill").ID("problem-"+strconv.Itoa(i+1)).Href(taskLink(d.set, d.code, i)).DataSet("state", string(st)).Body(
 				app.Span().Class("name").Text(strconv.Itoa(i+1)+". "+d.titles[i]),
 				app.Span().Class("state").Text(stateWords[st]),
 			),

@@ -107,8 +107,11 @@ func (m *setMaker) printed() app.UI {
 
 func printedTask(i int, t *sets.Task, key bool) app.UI {
 	body := []app.UI{
-		app.H2().Text(strconv.Itoa(i+1) + ". " + t.Skill.Title),
+		app.H2().Text(strconv.Itoa(i+1) + ". " + t.Title()),
 		app.P().Class("ask").Text(t.AskText()),
+	}
+	if t.Question != nil {
+		return app.Li().Body(append(body, questionOn(t, key)...)...)
 	}
 	if scene := draw.Problem(t.Problem, key); scene != nil {
 		body = append(body, app.Div().Class("print-riser").Body(svg(scene.Tree())))

@@ -13,6 +13,9 @@ import (
 // instructor.
 func solved(t *sets.Task) []app.UI {
 	var list []app.UI
+	if t.Question != nil {
+		return append(questionOn(t, true), app.P().Class("aside").Text(worthText(t)))
+	}
 	switch t.Kind {
 	case sets.Mistake:
 		for k, l := range t.Planted.Lines {
@@ -56,6 +59,12 @@ func worthText(t *sets.Task) string {
 		return "1 mark, for the first answer tapped."
 	case sets.Mistake:
 		return "1 mark for the wrong line found at the first tap, 1 for the line in its place."
+	}
+	if t.Question != nil {
+		if t.Worth() == 2 {
+			return "1 mark for the place, 1 for the reason."
+		}
+		return "1 mark for the right answer, checked once."
 	}
 	return fmt.Sprintf("%d marks: each line has one for its method and one for its value.", t.Worth())
 }

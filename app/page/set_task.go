@@ -25,8 +25,12 @@ type setTask struct {
 func doLink(code string) string { return link(doPath) + "#" + code }
 
 // taskLink is the address of problem n of a set.
-func taskLink(code string, n int) string {
-	return link(workPath) + "?n=" + strconv.Itoa(n+1) + "#" + code
+func taskLink(s *sets.Set, code string, n int) string {
+	path := workPath
+	if s.Items[n].Kind == sets.Reason {
+		path = reasonPath
+	}
+	return link(path) + "?n=" + strconv.Itoa(n+1) + "#" + code
 }
 
 // openTask is the problem of a set that an address names. Where there is
@@ -93,7 +97,7 @@ func (t *setTask) foot(primary bool) []app.UI {
 		}
 		return []app.UI{back}
 	}
-	next := app.A().Class("button").ID("foot-next").Href(taskLink(t.code, t.n+1)).Text("Next problem")
+	next := app.A().Class("button").ID("foot-next").Href(taskLink(t.set, t.code, t.n+1)).Text("Next problem")
 	if primary {
 		next.Class("primary")
 	}

@@ -3,10 +3,12 @@ package page
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"riserwork/app/draw"
+	"riserwork/problems"
 	"riserwork/problems/sets"
 	"riserwork/problems/skills"
 )
@@ -96,6 +98,10 @@ func (m *setMaker) adder() app.UI {
 		),
 		app.P().Class("fault").Aria("live", "polite").Text(m.added),
 		app.Button().Type("button").Class("button", "primary").ID("add-chapter").Text("Add these problems").OnClick(m.onAddChapter),
+		app.Div().Class("row").Body(
+			chooser("reason", "Devices and reasons", string(m.reason), reasonOptions(), m.onPick),
+			button("add-reason", "Add a question", false).OnClick(m.onAddReason),
+		),
 		app.Details().Body(app.Summary().ID("by-skill").Text("Or choose skills one by one"), app.Div().Body(rows...)),
 	)
 }
@@ -104,6 +110,14 @@ func kindOptions() []option {
 	var list []option
 	for _, k := range sets.Kinds {
 		list = append(list, option{value: string(k), text: kindText(kindOfSet(k))})
+	}
+	return list
+}
+
+func reasonOptions() []option {
+	var list []option
+	for _, k := range askedKinds {
+		list = append(list, option{value: string(k.kind), text: problems.Sentence(string(k.kind))})
 	}
 	return list
 }
@@ -122,7 +136,7 @@ func (m *setMaker) shown(i int) app.UI {
 	it := &m.set.Items[i]
 	title, body := it.Skill, []app.UI{}
 	if t := m.task(i); t != nil {
-		title = t.Skill.Title
+		title = t.Title()
 		body = append(body, app.P().Class("ask").Text(t.AskText()), &preview{Task: t, N: i})
 	} else {
 		body = append(body, app.P().Class("fault").Text("No numbers could be drawn. Take other numbers."))
@@ -131,17 +145,18 @@ func (m *setMaker) shown(i int) app.UI {
 	if it.Pinned != 0 {
 		pin = "✓ Same numbers for all"
 	}
-	kinds := kindOptions()
 	var options []app.UI
-	for _, o := range kinds {
+	for _, o := range kindOptions() {
 		options = append(options, app.Option().Value(o.value).Selected(o.value == string(it.Kind)).Text(o.text))
 	}
 	return app.Li().Class("line").ID("item-" + strconv.Itoa(i)).Body(append([]app.UI{
 		app.P().Class("says").Body(app.Span().Class("number").Text(strconv.Itoa(i+1)), app.Strong().Text(title)),
 	}, append(body, app.P().Class("tools").Body(
-		app.Select().DataSet("line", i).Aria("label", "How problem "+strconv.Itoa(i+1)+" is worked").OnChange(m.onItemKind).Body(options...),
+		app.Select().Hidden(it.Kind == sets.Reason).DataSet("line", i).Aria("label", "How problem "+strconv.Itoa(i+1)+" is worked").OnChange(m.onItemKind).Body(options...),
 		app.Button().Type("button").Class("link", "redraw").DataSet("line", i).Text("Other numbers").OnClick(m.onRedraw),
 		app.If(m.set.Own, app.Button().Type("button").Class("link", "pin").DataSet("line", i).Aria("pressed", it.Pinned != 0).Text(pin).OnClick(m.onPin)),
+		app.Button().Type("button").Class("link", "up").DataSet("line", i).Disabled(i == 0).Aria("label", "Problem "+strconv.Itoa(i+1)+" earlier").Text("↑").OnClick(m.onUp),
+		app.Button().Type("button").Class("link", "down").DataSet("line", i).Disabled(i+1 == len(m.set.Items)).Aria("label", "Problem "+strconv.Itoa(i+1)+" later").Text("↓").OnClick(m.onDown),
 		app.Button().Type("button").Class("link", "take-out").DataSet("line", i).Aria("label", "Take problem "+strconv.Itoa(i+1)+" out").Text("Take out").OnClick(m.onRemove),
 	))...)...)
 }
@@ -159,7 +174,9 @@ func (p *preview) Render() app.UI {
 	body := []app.UI{app.Button().Type("button").Class("link", "solution").ID("solution-"+strconv.Itoa(p.N)).Aria("expanded", p.open).
 		Text("Solution and mark scheme").OnClick(p.onOpen)}
 	if p.open {
-		body = append(body, &riser{Scene: draw.Problem(p.Task.Problem, true)})
+		if p.Task.Question == nil {
+			body = append(body, &riser{Scene: draw.Problem(p.Task.Problem, true)})
+		}
 		body = append(body, solved(p.Task)...)
 	}
 	return app.Div().Class("preview").Body(body...)
@@ -178,7 +195,7 @@ func (m *setMaker) terms() app.UI {
 		group("help", "Help while working", string(m.set.Help), []option{
 			{string(sets.AllHelp), "Hints, and lines are marked", "for practice"},
 			{string(sets.MarkHelp), "Lines are marked, no hints", ""},
-			{string(sets.NoHelp), "Nothing until it is handed in", "for a test; a tapped answer still says at once whether it is right, and the first tap counts"},
+			{string(sets.NoHelp), "Nothing until it is handed in", "for a test"},
 		}, m.onPick),
 		group("own", "Numbers", own, []option{
 			{"own", "Each learner has his own", "drawn from the name; nobody can copy an answer"},
@@ -187,7 +204,8 @@ func (m *setMaker) terms() app.UI {
 		app.Div().Class("row").Body(
 			number("set-minutes", "Minutes allowed", m.onBox),
 			number("set-pass", "Pass mark, %", m.onBox),
-			app.P().Class("field").Body(app.Label().For("set-closes").Text("Closes"), app.Input().Class("box").ID("set-closes").Type("date").OnChange(m.onBox)),
+			app.P().Class("field").Body(app.Label().For("set-closes").Text("Closes, at the end of the day"), app.Input().Class("box").ID("set-closes").Type("date").OnChange(m.onBox)),
+			app.P().Class("field").Body(app.Label().For("set-closes-at").Text("or at this time"), app.Input().Class("box").ID("set-closes-at").Type("time").OnChange(m.onBox)),
 		),
 		field("set-note", "A note to the learners", sets.MaxNote, m.onBox),
 		field("set-amends", "Local amendments to the code, in your words", sets.MaxNote, m.onBox),
@@ -218,7 +236,7 @@ func termsText(s *sets.Set) string {
 		text += fmt.Sprintf(", pass mark %d %%", s.Pass)
 	}
 	if s.Closes != "" {
-		text += ", closes " + s.Closes
+		text += ", closes " + strings.Replace(s.Closes, "T", " at ", 1)
 	}
 	return text
 }

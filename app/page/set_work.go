@@ -82,13 +82,13 @@ const (
 )
 
 // stateOf is how far problem i is. Without help, finished means that every
-// line is written.
+// line is written, or an answer chosen.
 func (w *setWork) stateOf(i int, help sets.Help) state {
 	s := &w.Sheets[i]
 	switch {
 	case !s.begun():
 		return untouched
-	case s.Done, help == sets.NoHelp && written(s.Kind) && s.Kind != free && s.written() == len(s.Lines):
+	case s.Done, help == sets.NoHelp && (s.answered() || written(s.Kind) && s.Kind != free && s.written() == len(s.Lines)):
 		return finished
 	}
 	return begun

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"riserwork/problems"
+	"riserwork/problems/devices"
 	"riserwork/problems/sets"
 	"riserwork/problems/skills"
 )
@@ -115,4 +116,81 @@ func TestSavedSetsAreCheckedBeforeUse(t *testing.T) {
 
 func TestTheTableOfMarksHasAShadeForEachFifth(t *testing.T) {
 	assert.Equal(t, []int{0, 0, 1, 2, 4, 4}, []int{heatOf(0, 0), heatOf(0, 6), heatOf(2, 6), heatOf(3, 6), heatOf(5, 6), heatOf(6, 6)})
+}
+
+// Without help a tapped answer is held and may be changed; nothing tells it
+// from a right one, and what is handed in is what was chosen last.
+func TestASilentTapTellsNothing(t *testing.T) {
+	s := someTestSet(sets.NoHelp)
+	for i, k := range s.Items {
+		if k.Kind != sets.Choice && k.Kind != sets.Mistake {
+			continue
+		}
+		task, err := s.Task(i, "Sam")
+		require.NoError(t, err)
+		a := address{skill: task.Skill, seed: task.Seed, house: s.House, kind: kindOfSet(task.Kind)}
+		b := newBench(task.Problem, a, sheet{})
+		b.silent = true
+		for n := range max(len(b.options), len(b.planted.Lines)) {
+			b.choose(n)
+			assert.Equal(t, []int{n}, b.sheet.Tapped)
+			assert.False(t, b.sheet.Done || b.sheet.Marked)
+			for j := range n {
+				if task.Kind == sets.Mistake {
+					assert.Equal(t, b.planted.Lines[j], b.text(j), "lines before the chosen one stand")
+				}
+			}
+			assert.Equal(t, task.Kind == sets.Choice, b.sheet.answered())
+		}
+	}
+}
+
+func TestQuestionsOfReasoningAreKeptAndHandedIn(t *testing.T) {
+	for _, help := range sets.Helps {
+		store := newMemory()
+		require.Empty(t, keepLearner(store, "Sam"))
+		s := &sets.Set{Title: "Devices", House: problems.Defaults, Help: help, Own: true, Number: 5}
+		for _, kind := range devices.Kinds {
+			s.Items = append(s.Items, sets.QuestionOf(kind))
+		}
+		for n := range s.Items {
+			u, err := url.Parse("https://example.org/reason?n=" + string(rune('1'+n)) + "#" + s.Link())
+			require.NoError(t, err)
+			var r reasonPage
+			require.True(t, r.openTask(store, u), r.fault)
+			r.option = len(r.q.Options) - 1
+			for i := range r.q.Items {
+				r.order = append(r.order, i)
+			}
+			if len(r.picks) > 0 {
+				r.spot = r.picks[0].Key
+			}
+			require.Empty(t, r.lacking())
+			require.Empty(t, r.task.keep(store, r.answer()))
+			var back reasonPage
+			require.True(t, back.openTask(store, u))
+			assert.Equal(t, []any{r.option, r.order, r.spot}, []any{back.option, back.order, back.spot}, r.q.Kind)
+			assert.False(t, back.done)
+		}
+		w, says := loadWork(store, s, "Sam", "2031-01-01")
+		require.Empty(t, says)
+		h, err := w.handIn(s, "2031-01-02T10:00")
+		require.NoError(t, err)
+		p := sets.NewMarker(s).Mark(h, false)
+		require.Equal(t, sets.OnTime, p.Status, p.Says)
+		for i := range p.Items {
+			assert.True(t, p.Items[i].Tried)
+		}
+		_, open := w.left(help)
+		assert.Equal(t, help != sets.NoHelp, open > 0)
+	}
+}
+
+func TestTheTimeOfClosing(t *testing.T) {
+	assert.Equal(t, "2026-12-18", closing("", "set-closes", "2026-12-18"))
+	assert.Equal(t, "2026-12-18T16:00", closing("2026-12-18", "set-closes-at", "16:00"))
+	assert.Equal(t, "2026-12-19T16:00", closing("2026-12-18T16:00", "set-closes", "2026-12-19"))
+	assert.Equal(t, "2026-12-18", closing("2026-12-18T16:00", "set-closes-at", ""))
+	assert.Empty(t, closing("2026-12-18T16:00", "set-closes", ""))
+	assert.Empty(t, closing("", "set-closes-at", "16:00"))
 }

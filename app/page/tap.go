@@ -25,6 +25,30 @@ func (b *bench) tap(i int) {
 	}
 }
 
+// choose notes the one answer or line that is chosen so far, where nothing is
+// said before the set is handed in.
+func (b *bench) choose(i int) {
+	b.sheet.Tapped = []int{i}
+}
+
+// answered reports whether all that can be tapped or written in place of a
+// line is there.
+func (s *sheet) answered() bool {
+	if len(s.Tapped) == 0 {
+		return false
+	}
+	i := s.Tapped[0]
+	return s.Kind == choice || s.Kind == mistake && i >= 0 && i < len(s.Lines) && s.Lines[i].Text != ""
+}
+
+// chosen is the line or the answer that is chosen so far; -1: none.
+func (b *bench) chosen() int {
+	if len(b.sheet.Tapped) == 0 {
+		return -1
+	}
+	return b.sheet.Tapped[0]
+}
+
 // hit reports whether the wrong line, or the right answer, was tapped.
 func (b *bench) hit() bool {
 	switch b.sheet.Kind {

@@ -47,7 +47,11 @@ func (w *work) OnNav(ctx app.Context) {
 	w.notices = append(w.notices, says)
 	u := *ctx.Page().URL()
 	if u.Query().Has("n") {
-		if w.task, w.fault = openTask(store, &u); w.task != nil {
+		w.task, w.fault = openTask(store, &u)
+		if w.task != nil && w.task.task.Question != nil {
+			w.task, w.fault = nil, "This problem of the set is a question of reasoning. Open it from the set."
+		}
+		if w.task != nil {
 			w.address, open = w.task.address(), w.task.desk()
 		}
 	} else {
@@ -92,6 +96,7 @@ func (w *work) lay(open *desk) {
 	}
 	s, _ := open.find(w.address)
 	w.bench = newBench(p, w.address, s)
+	w.bench.silent = w.task.silent()
 	w.picture = draw.Problem(p, w.bench.sheet.Done)
 	w.compare = w.bench.sheet.Kind == choice && w.bench.sheet.Done
 	w.opened = map[int]bool{}

@@ -228,7 +228,7 @@ func (w *work) foot() app.UI {
 	s := &w.bench.sheet
 	next := w.bench.next()
 	switch {
-	case w.task != nil && (s.Done || w.task.silent() && written(s.Kind) && next < 0):
+	case w.task != nil && (s.Done || w.task.silent() && (s.answered() || written(s.Kind) && next < 0)):
 		return app.Div().Class("bar").Body(w.task.foot(true)...)
 	case w.bench.isExample():
 		list = append(list, button("foot-own", w.onwardText(), true).OnClick(w.onOwn))
