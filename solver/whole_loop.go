@@ -86,7 +86,7 @@ func (w *Whole) loop(t *tree, z int) (LoopWater, error) {
 	l.Length = 2 * (p.gap + p.rise) * unit.Length(p.risers)
 	p.balance(&l, t)
 	valve := w.loopValve(t, l.Asked)
-	l.Head = CirculatorHead(t.gamma, p.worst(l), valve.lost)
+	l.Head = CirculatorHead(loopWaters.Column(), p.worst(l), valve.lost)
 	if told := t.b.Loop.Pump; told != nil {
 		l.Pump = *told
 		l.NoReach = told.Head(l.Asked) < l.Head*(1-1e-9)
@@ -221,9 +221,9 @@ func (p loopPlan) balance(l *LoopWater, t *tree) {
 	}
 }
 
-// loopWaters is the water of the loops' friction: the formula's own of 1,000
-// kg/m3.
-var loopWaters = Water{Density: 1000, Viscosity: 1e-3, Heat: 4186}
+// loopWaters is the water of the loops' friction: that of 60 °F, which flow
+// factors of valves are told for.
+var loopWaters = Water{Density: 999.0, Viscosity: 1.1e-3, Heat: 4188}
 
 func (p loopPlan) worst(l LoopWater) unit.Pressure {
 	return l.Risers[len(l.Risers)-1].Loss + valveAtLeast
