@@ -119,8 +119,7 @@ func TestLinksThatNameNothing(t *testing.T) {
 // success criterion 2.5.5, asks.
 func TestTargetsAreLargeEnough(t *testing.T) {
 	p := New(t, Phone)
-	for _, path := range []string{"/", "/house", "/today", "/standing", "/record", "/work?skill=floor-pressure&seed=12",
-		"/work?skill=floor-pressure&seed=12&kind=lines", "/work?skill=floor-pressure&seed=12&kind=mistake", "/work?skill=floor-pressure&seed=12&kind=choice"} {
+	for _, path := range addresses() {
 		p.Open(path)
 		p.WaitReady()
 		if p.Count("#foot-line") > 0 {

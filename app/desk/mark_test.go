@@ -85,9 +85,22 @@ func TestCallsAreRefusedWithOneSentence(t *testing.T) {
 func TestSkillsAreListed(t *testing.T) {
 	var out bytes.Buffer
 	require.NoError(t, Skills([]string{"-json"}, &out))
-	var rows []map[string]any
+	var rows []skillRow
 	require.NoError(t, json.Unmarshal(out.Bytes(), &rows))
-	assert.GreaterOrEqual(t, len(rows), 18)
+	assert.GreaterOrEqual(t, len(rows), 80)
+	chapters := map[int]bool{}
+	for _, r := range rows {
+		slips := 0
+		for _, rule := range r.Rules {
+			slips += len(rule.Slips)
+		}
+		assert.NotEmpty(t, r.Rules, r.ID)
+		assert.GreaterOrEqual(t, slips, 2, r.ID)
+		assert.NotEmpty(t, r.Sources, r.ID)
+		assert.NotZero(t, r.Year, r.ID)
+		chapters[r.Chapter] = true
+	}
+	assert.GreaterOrEqual(t, len(chapters), 8)
 }
 
 // FuzzMark reads anything: no panic, and one sentence for each line refused.

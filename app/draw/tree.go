@@ -74,6 +74,7 @@ func (i Item) node() Node {
 		n.attr("data-key", i.Key)
 	}
 	if i.Label != "" {
+		n.attr("role", "img") // a name without a role is heard by nobody
 		n.attr("aria-label", i.Label)
 	}
 	switch i.Kind {

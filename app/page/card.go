@@ -123,11 +123,21 @@ func ruleLine(p *problems.Problem, i int) []app.UI {
 	s := &p.Steps[i]
 	return []app.UI{
 		app.Span().Class("says").Text(p.Fill(s.Says, p.Env())),
-		app.Span().Class("formula").Body(
+		app.Span().Class("formula").TabIndex(stop(s.Expr.Text())).Body(
 			app.Span().Aria("hidden", true).Body(mathElem("math", mathElem("mrow", mathText("mi", spaced(s.Name)), mathText("mo", "="), mathNode(s.Expr.Root())))),
 			app.Span().Class("unseen").Text(spaced(s.Name)+" is "+spoken(s.Expr.Text())),
 		),
 	}
+}
+
+// stop is whether the keyboard stops at a formula, 0, or passes it, -1: one
+// that may be wider than a phone is moved sideways by it.
+func stop(formula string) int {
+	const fits = 24 // letters
+	if len([]rune(formula)) > fits {
+		return 0
+	}
+	return -1
 }
 
 // spoken is a formula as it is said.

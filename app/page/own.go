@@ -215,7 +215,7 @@ func workedLines(p *problems.Problem) []app.UI {
 		l := &lines[i]
 		list = append(list, app.Li().Body(
 			app.Span().Class("says").Text(l.Says),
-			app.P().Class("formula").Body(numbersOf(l), app.Strong().Class("value").Text(" = "+l.Value)),
+			app.P().Class("formula").TabIndex(stop(l.Numbers+l.Value)).Body(numbersOf(l), app.Strong().Class("value").Text(" = "+l.Value)),
 		))
 	}
 	return list

@@ -55,7 +55,7 @@ func (f *formulas) skill(skill *problems.Skill) app.UI {
 	}
 	var list []app.UI
 	for i := range p.Steps {
-		list = append(list, app.Li().Body(app.Span().Class("formula").Body(
+		list = append(list, app.Li().Body(app.Span().Class("formula").TabIndex(stop(p.Steps[i].Expr.Text())).Body(
 			app.Span().Aria("hidden", true).Body(mathElem("math", mathElem("mrow", mathText("mi", spaced(p.Steps[i].Name)), mathText("mo", "="), mathNode(p.Steps[i].Expr.Root())))),
 			app.Span().Class("unseen").Text(spaced(p.Steps[i].Name)+" is "+spoken(p.Steps[i].Expr.Text())),
 		)))

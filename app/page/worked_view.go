@@ -36,8 +36,8 @@ func (w *work) workedLine(i int, l *problems.Line) app.UI {
 			app.Div().Class("own").Hidden(!written(w.bench.sheet.Kind)).Body(app.Span().Class("who").Text("Yours"), app.Span().Class("value").Text(own)),
 			app.Div().Class("theirs").Body(
 				app.Span().Class("who").Text("Worked"),
-				app.P().Class("formula").Body(mathOf(l.Expr)),
-				app.P().Class("formula").Body(app.Span().Text("= "), numbersOf(l), app.Strong().Class("value").Text(" = "+l.Value)),
+				app.P().Class("formula").TabIndex(stop(l.Symbols)).Body(mathOf(l.Expr)),
+				app.P().Class("formula").TabIndex(stop(l.Numbers+l.Value)).Body(app.Span().Text("= "), numbersOf(l), app.Strong().Class("value").Text(" = "+l.Value)),
 			),
 		),
 		app.Details().Class("why").Body(app.Summary().Text("Why is this line so?"), app.P().Text(l.Why)),

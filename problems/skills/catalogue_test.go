@@ -53,6 +53,17 @@ func each(t *testing.T, n int, f func(t *testing.T, p *problems.Problem)) {
 var nameForm = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
 var idForm = regexp.MustCompile(`^[a-z][a-z0-9-]*$`)
 
+// The catalogue covers the trade: eighty skills or more over the chapters.
+func TestTheCatalogueIsWide(t *testing.T) {
+	assert.GreaterOrEqual(t, len(skills.All()), 80)
+	runs := skills.ByChapter()
+	assert.GreaterOrEqual(t, len(runs), 8)
+	for i, run := range runs {
+		assert.Equal(t, i+1, run[0].Chapter, "a chapter has no skill")
+		t.Logf("chapter %d: %d skills", run[0].Chapter, len(run))
+	}
+}
+
 func TestEverySkillIsComplete(t *testing.T) {
 	ids := map[string]bool{}
 	for _, s := range skills.All() {
@@ -62,7 +73,8 @@ func TestEverySkillIsComplete(t *testing.T) {
 			ids[s.ID] = true
 			assert.NotEmpty(t, s.Title)
 			assert.NotEmpty(t, s.Ask)
-			assert.NotEmpty(t, s.Kind)
+			assert.Contains(t, []problems.Kind{problems.Sum, problems.Table, problems.Choice}, s.Kind)
+			assert.NotEmpty(t, s.Rules, "rules")
 			assert.NotEmpty(t, s.Holds, "why the formula holds")
 			assert.NotEmpty(t, s.Sources)
 			assert.NotEmpty(t, s.Givens)

@@ -75,7 +75,8 @@ var deadLegSkill = problems.Skill{
 	Holds:    "Behind the loop the water stands and goes lukewarm between uses. How much stands there goes with the length and the square of the bore, so a wide branch must be shorter.",
 	Cautions: []string{legionella, "A branch that nobody uses any more is cut off at the main, not capped at the wall.", "Limits differ from place to place and are amended locally. The authority decides."},
 	Sources: []problems.Source{
-		{Says: "Dead legs of 10 m at 1/2 in, 5 m at 3/4 in and 2 m at 1 in: federal mechanical design standard of Canada 15161, table 6.1; in feet rounded down", Confidence: solver.Confirmed},
+		{Says: "Metric figures of the job's specification: 10 m at 1/2 in, 5 m at 3/4 in and 2 m at 1 in, federal mechanical design standard of Canada 15161, table 6.1", Confidence: solver.Confirmed},
+		{Says: "US figures: the same metres rounded down here to 32, 16 and 6 ft, which no standard prints", Confidence: solver.Practice},
 	},
 	Draw: drawDeadLeg,
 	Solve: func(w problems.World) float64 {

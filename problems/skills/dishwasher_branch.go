@@ -72,6 +72,7 @@ var dishwasherBranchSkill = problems.Skill{
 			Name: "booster", Says: "size of the booster heater", Measure: &measure.MotorInput, Whole: true,
 			Formula: "next_booster_kw(power)",
 			Why:     "The rinse must be hot enough at the busiest hour, so the next size up is taken.",
+			Would:   boostRinse,
 			Slips: []problems.Slip{{
 				ID: "rounded-down", Formula: "lower_booster_kw(power)",
 				Did:  "You took the size below, {got}.",
@@ -115,20 +116,16 @@ var dishwasherBranchSkill = problems.Skill{
 		s.Set("supply", a.supply)
 		s.Set("cold", cold)
 	},
-	Solve: func(w problems.World) float64 {
-		rise := unit.TempDifference(w.Temperature("rinse_hot") - w.Temperature("supply"))
-		heat := solver.HeatForVolume(w.SI("water_heat"), unit.Volume(w.SI("rinse")), rise) // of a second: watts
-		if w.House.System == unit.US {
-			heat /= w.SI("btu_per_kwh")
-		} else {
-			heat /= w.SI("seconds_per_hour")
-		}
-		size, _ := solver.NextBoosterHeater(unit.Power(heat))
-		return float64(size)
-	},
+	Solve: solveBooster,
 }
 
 func init() { add(&dishwasherBranchSkill) }
+
+func solveBooster(w problems.World) float64 {
+	rise := unit.TempDifference(w.Temperature("rinse_hot") - w.Temperature("supply"))
+	size, _ := solver.NextBoosterHeater(unit.Power(boosterLoad(w, rise)))
+	return float64(size)
+}
 
 // boosterClear reports that rounding does not change the size of a booster
 // heater of so many kilowatts, and that there is a size below it.

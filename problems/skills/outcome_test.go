@@ -49,6 +49,8 @@ var built = map[string][]string{
 	"pressure-tank":        {"charge_abs", "drawdown"},
 	"house-tank":           {"above_shower", "stand", "fill_rate"},
 	"choose-size":          {"size"},
+	"size-with-minimum":    {"size"},
+	"dishwasher-branch":    {"booster"},
 	"expansion-tank":       {"tank"},
 	"relief-rating":        {"suits"},
 	"tankless-flow":        {"flow"},

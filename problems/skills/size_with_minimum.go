@@ -65,7 +65,8 @@ var sizeWithMinimumSkill = problems.Skill{
 		{
 			Name: "size", Says: "the size to use", Measure: &measure.Answer,
 			Formula: "max(by_friction, by_speed, by_code)", Choices: sizeChoices,
-			Why: "The size must pass all three tests, so the largest of the three answers stands.",
+			Why:   "The size must pass all three tests, so the largest of the three answers stands.",
+			Would: layLeast,
 			Slips: []problems.Slip{
 				{
 					ID: "code-left-out", Formula: "max(by_friction, by_speed) + 0 / (by_code > max(by_friction, by_speed))",
@@ -91,21 +92,23 @@ var sizeWithMinimumSkill = problems.Skill{
 		{Says: "Friction at C 140 by Hazen-Williams", Confidence: solver.Memory},
 		{Says: "A smallest size for each pipe: tables of the local code and the specification of the job; here it is told", Confidence: solver.Practice},
 	},
-	Draw: drawSizeWithMinimum,
-	Solve: func(w problems.World) float64 {
-		var list []solver.Trial
-		for _, x := range []string{"a", "b", "c"} {
-			list = append(list, solver.Trial{Loss: unit.Gradient(w.SI("loss_" + x)), Velocity: unit.Velocity(w.SI("speed_" + x))})
-		}
-		size := solver.SmallestPipe(list, unit.Gradient(w.SI("allowed")), unit.Velocity(w.SI("limit")))
-		for size < 2 && w.SI("nominal_"+string(rune('a'+size))) < w.SI("least_nominal") {
-			size++
-		}
-		return float64(size)
-	},
+	Draw:  drawSizeWithMinimum,
+	Solve: solveSizeWithMinimum,
 }
 
 func init() { add(&sizeWithMinimumSkill) }
+
+func solveSizeWithMinimum(w problems.World) float64 {
+	var list []solver.Trial
+	for _, x := range []string{"a", "b", "c"} {
+		list = append(list, solver.Trial{Loss: unit.Gradient(w.SI("loss_" + x)), Velocity: unit.Velocity(w.SI("speed_" + x))})
+	}
+	size := solver.SmallestPipe(list, unit.Gradient(w.SI("allowed")), unit.Velocity(w.SI("limit")))
+	for size < 2 && w.SI("nominal_"+string(rune('a'+size))) < w.SI("least_nominal") {
+		size++
+	}
+	return float64(size)
+}
 
 // drawSizeWithMinimum draws three sizes of which the code's smallest decides in
 // half of the draws.
