@@ -45,8 +45,8 @@ func pickOf(t *testing.T, q *devices.Question, right bool) draw.Pick {
 	return draw.Pick{}
 }
 
-// tap taps the middle of an element, scrolled into view.
-func (p *Page) tap(css string) {
+// tapAt taps the middle of an element, scrolled into view.
+func (p *Page) tapAt(css string) {
 	p.t.Helper()
 	Eval[bool](p, `(document.querySelector(`+strconv.Quote(css)+`).scrollIntoView({ block: "center" }), true)`)
 	p.Click(css)
@@ -57,7 +57,7 @@ func (p *Page) focusOn(css string) {
 	Eval[bool](p, `(document.querySelector(`+strconv.Quote(css)+`).focus(), true)`)
 }
 
-func (p *Page) verdict() string {
+func (p *Page) reasoned() string {
 	p.t.Helper()
 	p.WaitFor("#verdict-word")
 	return p.Text("#verdict-word")
@@ -68,14 +68,14 @@ func TestPlaceADeviceByTouch(t *testing.T) {
 		t.Run(size.Name, func(t *testing.T) {
 			p := New(t, size)
 			q := p.asked(devices.Place, "place", 3)
-			p.tap(keyed(pickOf(t, q, false).Key))
+			p.tapAt(keyed(pickOf(t, q, false).Key))
 			p.WaitFor(`svg [data-state="marked"]`)
 			right := pickOf(t, q, true)
-			p.tap(keyed(right.Key))
+			p.tapAt(keyed(right.Key))
 			p.WaitText("#said", right.Says)
 			p.Fits()
 			p.Click("#check")
-			assert.Contains(t, p.verdict(), "✓ Right")
+			assert.Contains(t, p.reasoned(), "✓ Right")
 			p.Screenshot("reason-place-" + size.Name)
 			p.dark()
 			p.Screenshot("reason-place-dark-" + size.Name)
@@ -110,8 +110,8 @@ func TestPlaceADeviceByKeyboard(t *testing.T) {
 			p.WaitText("#said", right.Says)
 			p.focusOn("#check")
 			p.Press(kb.Enter)
-			assert.Contains(t, p.verdict(), "✓ Right")
-			assert.Equal(t, "verdict", Eval[string](p, `document.activeElement.id`))
+			assert.Contains(t, p.reasoned(), "✓ Right")
+			p.WaitTrue(`document.activeElement.id === "verdict"`)
 		})
 	}
 }
@@ -123,16 +123,16 @@ func TestMarkAFaultByTouch(t *testing.T) {
 			q := p.asked(devices.Wrong, "wrong", 12)
 			p.Screenshot("reason-wrong-" + size.Name)
 			place := pickOf(t, q, true)
-			p.tap(keyed(place.Key))
+			p.tapAt(keyed(place.Key))
 			p.WaitText("#said", place.Says)
 			for i, o := range q.Options {
 				if o.Right {
-					p.tap("#option-" + strconv.Itoa(i))
+					p.tapAt("#option-" + strconv.Itoa(i))
 				}
 			}
 			p.Fits()
 			p.Click("#check")
-			assert.Contains(t, p.verdict(), "✓ Right")
+			assert.Contains(t, p.reasoned(), "✓ Right")
 			assert.Contains(t, p.Text("#verdict"), q.Fault.Then)
 			p.Screenshot("reason-wrong-done-" + size.Name)
 		})
@@ -158,7 +158,7 @@ func TestMarkAFaultByKeyboard(t *testing.T) {
 			p.WaitFor("#check:not([hidden])")
 			p.focusOn("#check")
 			p.Press(kb.Enter)
-			assert.Contains(t, p.verdict(), "✗ Not right")
+			assert.Contains(t, p.reasoned(), "✗ Not right")
 			assert.Contains(t, p.Text("#verdict"), "✗ The place")
 			assert.Contains(t, p.Text("#verdict"), "✓ The reason")
 			assert.Equal(t, len(q.Places), p.Count(`svg [data-state="right"]`))
@@ -174,12 +174,12 @@ func TestOrderByTouch(t *testing.T) {
 			p := New(t, size)
 			q := p.asked(devices.Order, "order", 2)
 			for n, text := range q.Right {
-				p.tap(fmt.Sprintf("#item-%d", indexIn(q.Items, text)))
+				p.tapAt(fmt.Sprintf("#item-%d", indexIn(q.Items, text)))
 				p.WaitTrue(fmt.Sprintf(`document.querySelectorAll("#ordered li").length === %d`, n+1))
 			}
 			p.Fits()
 			p.Click("#check")
-			assert.Contains(t, p.verdict(), "✓ Right")
+			assert.Contains(t, p.reasoned(), "✓ Right")
 			p.Screenshot("reason-order-" + size.Name)
 		})
 	}
@@ -204,7 +204,7 @@ func TestOrderByKeyboard(t *testing.T) {
 			p.WaitTrue(`document.activeElement.id === "down-1"`)
 			p.focusOn("#check")
 			p.Press(kb.Enter)
-			assert.Contains(t, p.verdict(), "✓ Right")
+			assert.Contains(t, p.reasoned(), "✓ Right")
 		})
 	}
 }
@@ -239,8 +239,8 @@ func TestEveryKindOfReasoningFits(t *testing.T) {
 						wrong = i
 					}
 				}
-				p.tap("#option-" + strconv.Itoa(wrong))
-				assert.Contains(t, p.verdict(), "✗ Not right")
+				p.tapAt("#option-" + strconv.Itoa(wrong))
+				assert.Contains(t, p.reasoned(), "✗ Not right")
 				assert.Contains(t, p.Text("#verdict"), "Right is: ")
 				p.Fits()
 			}
@@ -263,7 +263,7 @@ func TestDeviceCard(t *testing.T) {
 			p.WaitText("h1", "Water meter")
 			p.Fits()
 			p.Screenshot("device-" + size.Name)
-			p.tap(`details[open] svg [data-device="backflow-preventer"]`)
+			p.tapAt(`details[open] svg [data-device="backflow-preventer"]`)
 			p.WaitText("h1", "Reduced-pressure backflow preventer")
 			p.focusOn(`details[open] svg [data-device="main-valve"]`)
 			p.Press(kb.Enter)

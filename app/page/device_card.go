@@ -102,7 +102,7 @@ func (c *deviceCard) arrangements() []app.UI {
 		list = append(list, app.Details().Class("chapter").Open(len(list) == 0).Body(
 			app.Summary().Text(a.Title),
 			app.P().Class("aside").Text("Tap a device for its card."),
-			dressed(draw.Detail(&a.Arrangement, draw.DetailOptions{}).Tree(), c.dressIn(&a.Arrangement)),
+			dressed(draw.Detail(&a.Arrangement, draw.DetailOptions{}).Tree(), "group", c.dressIn(&a.Arrangement)),
 		))
 	}
 	return list

@@ -224,10 +224,16 @@ func (r *reasonPage) check(ctx app.Context) {
 		r.said = "Right. "
 	}
 	r.said += r.judged()[0].Says
-	ctx.Defer(func(app.Context) {
+	r.after(ctx, func() {
 		focus("verdict")
 		bring("verdict")
 	})
+}
+
+// after runs f once the page shows the change. It is bound to the page, since
+// what was tapped may be gone by then.
+func (r *reasonPage) after(ctx app.Context, f func()) {
+	ctx.Dispatcher().Dispatch(app.Dispatch{Mode: app.Defer, Source: r, Function: func(app.Context) { f() }})
 }
 
 // Handlers. What was tapped is named by the element.
@@ -284,7 +290,7 @@ func (r *reasonPage) onItem(ctx app.Context, e app.Event) {
 
 // keepFocus goes to the next item where the one that had the focus is gone.
 func (r *reasonPage) keepFocus(ctx app.Context) {
-	ctx.Defer(func(app.Context) {
+	r.after(ctx, func() {
 		for i := range r.q.Items {
 			if !slices.Contains(r.order, i) {
 				focus("item-" + strconv.Itoa(i))
@@ -311,7 +317,7 @@ func (r *reasonPage) move(ctx app.Context, at, by int) {
 	if by > 0 {
 		id = "down-"
 	}
-	ctx.Defer(func(app.Context) { focus(id + strconv.Itoa(to)) })
+	r.after(ctx, func() { focus(id + strconv.Itoa(to)) })
 }
 
 func (r *reasonPage) onBack(ctx app.Context, e app.Event) {
@@ -323,7 +329,7 @@ func (r *reasonPage) onBack(ctx app.Context, e app.Event) {
 	r.order = slices.Delete(r.order, at, at+1)
 	r.keep(ctx)
 	r.said = r.q.Items[item] + " is taken out. " + r.lacking()
-	ctx.Defer(func(app.Context) { focus("item-" + strconv.Itoa(item)) })
+	r.after(ctx, func() { focus("item-" + strconv.Itoa(item)) })
 }
 
 func (r *reasonPage) onCheck(ctx app.Context, e app.Event) { r.check(ctx) }

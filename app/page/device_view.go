@@ -72,7 +72,7 @@ func (r *reasonPage) drawing() app.UI {
 		))
 	}
 	return app.Div().Class("detail").Body(
-		dressed(scene.Tree(), r.dress),
+		dressed(scene.Tree(), "group", r.dress),
 		app.Details().Body(
 			app.Summary().ID("as-list").Text("Answer from a list instead"),
 			app.Ol().Class("pick-list").Body(rows...),

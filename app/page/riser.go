@@ -19,11 +19,12 @@ func (r *riser) Render() app.UI {
 		return app.Div().Hidden(true)
 	}
 	return app.Div().Body(
-		svg(r.Scene.Tree()),
+		dressed(r.Scene.Tree(), "img", r.dress),
 		app.Details().Body(
 			app.Summary().Text("The drawing as a table"),
 			app.P().Text(r.Scene.Desc),
 			table(r.Scene.Title, r.Scene.Table),
+			deviceLinks(r.Scene),
 		),
 	)
 }

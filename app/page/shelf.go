@@ -43,6 +43,7 @@ func (s *shelf) Render() app.UI {
 		app.A().Class("button").ID("own").Href(link(ownPath)).Hidden(open).Text("Your own numbers, worked or marked"),
 		s.box(open),
 		app.Section().Hidden(len(cards.list) == 0).Body(app.H2().Text("Rule cards"), app.Div().Body(cards.runs...)),
+		app.A().Class("button").ID("devices").Href(link(devicePath)).Hidden(open).Text("Devices: cards and questions"),
 		app.Details().Class("chapter").Hidden(len(tables) == 0).Open(open).Body(
 			app.Summary().ID("tables").Body(app.Span().Class("name").Text("Tables"), count(len(tables))),
 			app.Ul().Class("links").Body(tables...),

@@ -7,18 +7,19 @@ import (
 )
 
 // svg is a drawn element.
-func svg(n draw.Node) app.UI { return dressed(n, nil) }
+func svg(n draw.Node) app.UI { return dressed(n, "img", nil) }
 
 // dressed is a drawn element, with what dress gives to each part that has a
-// key; such a drawing is no single picture to those who listen. The namespace
-// stands on each element, since none is handed down.
-func dressed(n draw.Node, dress func(key string, e app.HTMLElem)) app.UI {
+// key. Its role is "img" where it is one picture to those who listen, "group"
+// where its parts can be tabbed to. The namespace stands on each element, since
+// none is handed down.
+func dressed(n draw.Node, role string, dress func(key string, e app.HTMLElem)) app.UI {
 	e := app.Elem(n.Tag).XMLNS(draw.Namespace)
 	for _, a := range n.Attrs {
 		switch {
 		case a.Name == "xmlns":
-		case a.Name == "role" && dress != nil:
-			e.Attr("role", "group")
+		case a.Name == "role":
+			e.Attr("role", role)
 		default:
 			e.Attr(a.Name, a.Value)
 		}
@@ -31,7 +32,7 @@ func dressed(n draw.Node, dress func(key string, e app.HTMLElem)) app.UI {
 	}
 	kids := make([]app.UI, len(n.Kids))
 	for i, k := range n.Kids {
-		kids[i] = dressed(k, dress)
+		kids[i] = dressed(k, role, dress)
 	}
 	return e.Body(kids...)
 }
