@@ -40,6 +40,7 @@ func (s *shelf) Render() app.UI {
 			app.P().Class("aside").Attr("role", "status").ID("found").Text(foundText(s.find, len(cards.list), len(tables), len(terms))),
 		),
 		app.A().Class("button").ID("formulas").Href(link(formulasPath)).Hidden(open).Text("Formula sheet, to read or print"),
+		app.A().Class("button").ID("building").Href(link(tryPath)).Hidden(open).Text("Try a building of your own"),
 		app.A().Class("button").ID("own").Href(link(ownPath)).Hidden(open).Text("Your own numbers, worked or marked"),
 		s.box(open),
 		app.Section().Hidden(len(cards.list) == 0).Body(app.H2().Text("Rule cards"), app.Div().Body(cards.runs...)),
