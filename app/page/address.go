@@ -35,6 +35,7 @@ const (
 	examPath     = "/exam"
 	reasonPath   = "/reason"
 	devicePath   = "/device"
+	walkPath     = "/walk"
 )
 
 // link is a path of ours where the program is served below the top of a site.

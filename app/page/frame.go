@@ -27,6 +27,7 @@ var pages = []struct {
 	{paperPath, &paperPage{}},
 	{reasonPath, &reasonPage{}},
 	{devicePath, &deviceCard{}},
+	{walkPath, &walkPage{}},
 }
 
 // Route registers the pages.
