@@ -25,6 +25,7 @@ var pages = []struct {
 	{tryPath, &tryPage{}},
 	{ownPath, &own{}},
 	{paperPath, &paperPage{}},
+	{examPath, &examPage{}},
 	{reasonPath, &reasonPage{}},
 	{devicePath, &deviceCard{}},
 	{walkPath, &walkPage{}},

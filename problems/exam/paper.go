@@ -39,7 +39,7 @@ type Option struct {
 // Ask is the question in words.
 func (q *Question) Ask() string {
 	if q.Problem != nil {
-		return q.Problem.AskText()
+		return problems.Sentence(q.Problem.AskText())
 	}
 	if q.Reason.Kind == devices.Wrong {
 		return q.Reason.Detail.Title + ": one thing is wrong in this drawing. What is it?"
