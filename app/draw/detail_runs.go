@@ -75,6 +75,19 @@ func (s *sheet) gapX(r stretch, gap int) float64 {
 	return detailLeft + float64(gap-r.from)*s.pitch
 }
 
+// ported are the devices that a side run joins at a port of their own.
+var ported = []string{"mixing-valve", "fixture-limiter"}
+
+// joinX is where a side run comes down to a row: to the pipe ahead of a
+// device, or to the device itself.
+func (s *sheet) joinX(r stretch, to int) float64 {
+	x := s.gapX(r, to)
+	if to < r.to && slices.Contains(ported, s.a.Runs[0].Stand[to].Device) {
+		x += s.pitch / 2
+	}
+	return x
+}
+
 // sides are the side runs over and under a row.
 func (s *sheet) sides(i int) (over, under []side) {
 	r := s.rows[i]
@@ -96,7 +109,7 @@ func (s *sheet) sides(i int) (over, under []side) {
 		starts, ends := in(from, false), in(to, true)
 		if run.After < 0 {
 			if ends {
-				over = append(over, side{run: run, x0: 6, x1: s.gapX(r, to), joins: true, stands: true})
+				over = append(over, side{run: run, x0: 6, x1: s.joinX(r, to), joins: true, stands: true})
 			}
 			continue
 		}
@@ -106,7 +119,7 @@ func (s *sheet) sides(i int) (over, under []side) {
 		}
 		switch {
 		case starts && ends:
-			over = append(over, side{run: run, x0: s.gapX(r, from), x1: s.gapX(r, to), leaves: true, joins: true, stands: true})
+			over = append(over, side{run: run, x0: s.gapX(r, from), x1: s.joinX(r, to), leaves: true, joins: true, stands: true})
 		case starts:
 			over = append(over, side{run: run, x0: s.gapX(r, from), x1: width - 12, leaves: true, goOut: true, stands: r.to-from >= len(run.Stand), mark: s.letter(run.Name)})
 		case ends:
@@ -116,7 +129,7 @@ func (s *sheet) sides(i int) (over, under []side) {
 					onFirst = other.to-from >= len(run.Stand)
 				}
 			}
-			over = append(over, side{run: run, x0: 12, x1: s.gapX(r, to), joins: true, comesIn: true, stands: !onFirst, mark: s.letter(run.Name)})
+			over = append(over, side{run: run, x0: 12, x1: s.joinX(r, to), joins: true, comesIn: true, stands: !onFirst, mark: s.letter(run.Name)})
 		}
 	}
 	slices.SortStableFunc(over, func(a, b side) int { return int(a.x1 - a.x0 - b.x1 + b.x0) })

@@ -100,4 +100,24 @@ var decisions = []Decision{
 			{"clean the strainer between them", false, "They stand at one place; nothing is between them."},
 		},
 	},
+	{
+		ID: "feed-direction", Source: physics,
+		Ask: "A tower is planned where the power fails for hours every month, and its roof can carry a tank. How is it fed?",
+		Options: []Option{
+			{"pumped up to a roof tank, and fed downward from it", true, "The tank stands above the taps: it runs them by its height alone until it is empty."},
+			{"fed upward by a booster with a pressure tank", false, "A pressure tank gives out a few gallons; then every floor above the reach of the street is dry."},
+			{"fed upward by a booster with twice the pumps", false, "All of them stand still at once when the power fails."},
+			{"fed by the street alone", false, "Its pressure ends a few floors up, with or without power."},
+		},
+	},
+	{
+		ID: "hose-in-the-cellar", Source: recalled("IPC 608.16.4: hose connections have a vacuum breaker"),
+		Ask: "A hose connection is put into the garbage room of a tower. What keeps the hose from fouling the building's own water?",
+		Options: []Option{
+			{"a vacuum breaker at the hose connection", true, "It lets air in where the hose could draw back, before anything reaches the branch."},
+			{"the preventer at the water entry", false, "It guards the street. The floors between hose and entry are not guarded by it."},
+			{"a check valve in the branch", false, "It cannot be tested, and a grain of sand holds it open."},
+			{"a sign that the hose must hang above the floor drain", false, "A sign keeps nothing back on the day that somebody drops the hose into a bucket."},
+		},
+	},
 }
