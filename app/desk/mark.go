@@ -121,13 +121,13 @@ func markOne(line []byte, tooLong bool, alone problems.Alone) (any, error) {
 	d := json.NewDecoder(bytes.NewReader(line))
 	d.DisallowUnknownFields()
 	if err := d.Decode(&q); err != nil {
-		return nil, fmt.Errorf("the request is not the JSON expected, {\"skill\", \"seed\" or \"givens\", \"units\", \"code\", \"lines\"}: %w", err)
+		return nil, fmt.Errorf("the request is not the JSON expected, {\"skill\", \"seed\" or \"givens\", \"units\", \"code\", \"lines\"} or {\"paper\": {\"size\", \"seed\", \"lines\"}, \"units\", \"code\"}: %w", err)
 	}
 	if d.More() {
 		return nil, fmt.Errorf("more than one request stands on the line, expected one")
 	}
 	if q.Paper != nil {
-		return markPaper(q.Paper, q.Units, q.Code)
+		return markPaper(q.Paper, q.Units, q.Code, alone)
 	}
 	var own []problems.Own
 	for name, text := range q.Givens {

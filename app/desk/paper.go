@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"riserwork/problems"
 	"riserwork/problems/marking"
 	"riserwork/problems/paper"
 )
@@ -61,7 +62,7 @@ type SchemeJSON struct {
 func Paper(args []string, out io.Writer) error {
 	fs := flags("paper")
 	seed := fs.Uint64("seed", 1, "seed of the building")
-	size := fs.String("size", "", "kind of building")
+	size := fs.String("size", "", "kind of building: walk-up, mid-rise, lodging or tower; empty: any")
 	units := fs.String("units", "", "us, metric or mixed")
 	code := fs.String("code", "", "id of the code profile")
 	asJSON := fs.Bool("json", false, "print JSON")
@@ -157,10 +158,14 @@ type PartMarkJSON struct {
 }
 
 // markPaper marks the lines of a whole paper.
-func markPaper(q *paperRequest, units, code string) (*PaperMarkJSON, error) {
+func markPaper(q *paperRequest, units, code string, alone problems.Alone) (*PaperMarkJSON, error) {
 	p, err := layPaper(q.Size, q.Seed, units, code)
 	if err != nil {
 		return nil, err
+	}
+	p.House.Alone = alone
+	for i := range p.Parts {
+		p.Parts[i].House.Alone = alone
 	}
 	work := make([][]string, len(p.Parts))
 	var strangers []string

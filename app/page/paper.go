@@ -13,41 +13,66 @@ import (
 	"riserwork/problems/paper"
 )
 
-// paperKey is where the paper under way is saved.
-const paperKey = "riserwork-paper"
+// papersKey is where the papers under way are saved.
+const papersKey = "riserwork-papers"
 
-const paperVersion = 1
+const papersVersion = 1
 
-// paperSaved is the paper under way: what names it, and each part as typed.
+// maxPapers is how many papers are kept.
+const maxPapers = 4
+
+// papers are those that lie begun, the latest first.
+type papers struct {
+	Version int          `json:"version"`
+	Papers  []paperSaved `json:"papers"`
+}
+
+// paperSaved is a paper under way: what names it, and each part as typed.
 type paperSaved struct {
-	Version int            `json:"version"`
-	Draws   int            `json:"draws"` // version of the papers
-	Size    paper.Size     `json:"size"`
-	Seed    uint64         `json:"seed"`
-	House   problems.House `json:"house"`
-	At      int            `json:"at"` // the part that lies open
-	Parts   []partSaved    `json:"parts"`
+	Draws int            `json:"draws"` // version of the papers
+	Size  paper.Size     `json:"size"`
+	Seed  uint64         `json:"seed"`
+	House problems.House `json:"house"`
+	Says  string         `json:"says"` // the building in a few words
+	At    int            `json:"at"`   // the part that lies open
+	Parts []partSaved    `json:"parts"`
 }
 
 // partSaved is one part as typed.
 type partSaved struct {
 	Lines  []entry `json:"lines"`
 	Marked bool    `json:"marked,omitempty"`
+	Noted  noted   `json:"noted"` // what of it is in the record
+}
+
+func (d *papers) check() error {
+	if d.Version != papersVersion {
+		return errVersion(d.Version, papersVersion)
+	}
+	if len(d.Papers) > maxPapers {
+		return errors.New("there are more papers in it than are ever saved")
+	}
+	for i := range d.Papers {
+		if err := d.Papers[i].check(); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 func (s *paperSaved) check() error {
-	if s.Version != paperVersion {
-		return errVersion(s.Version, paperVersion)
+	if len(s.Parts) > paper.MaxParts || s.At < 0 || s.At >= len(s.Parts) {
+		return errors.New("a paper in it has more parts than a paper can have")
 	}
-	if len(s.Parts) > paper.MaxParts || s.At < 0 || s.At > len(s.Parts) {
-		return errors.New("it has more parts than a paper can have")
+	if length16(s.Says) > maxLine {
+		return errors.New("a paper in it has a longer name than a paper can have")
 	}
 	for _, p := range s.Parts {
 		if len(p.Lines) > maxLines {
 			return errors.New("a part in it has more lines than a part can have")
 		}
 		for _, e := range p.Lines {
-			if length16(e.Text) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
+			if length16(e.Text) > 4*maxLine || length16(e.Noted) > 4*maxLine || e.Hints < 0 || e.Hints > hintTurns {
 				return errors.New("a line in it is longer than a line can be")
 			}
 		}
@@ -56,24 +81,64 @@ func (s *paperSaved) check() error {
 	return nil
 }
 
-func loadPaper(s app.BrowserStorage) (paperSaved, string) {
-	p := paperSaved{Version: paperVersion}
-	says := load(s, paperKey, "your paper", &p)
-	return p, says
+func loadPapers(s app.BrowserStorage) (papers, string) {
+	d := papers{Version: papersVersion}
+	says := load(s, papersKey, "your papers", &d)
+	return d, says
 }
 
 // fresh is nothing written yet on a paper.
-func fresh(p *paper.Paper) paperSaved {
-	s := paperSaved{Version: paperVersion, Draws: paper.Version, Size: p.Size, Seed: p.Seed, House: p.House}
+func fresh(p *paper.Paper, size paper.Size) paperSaved {
+	says, _, _ := strings.Cut(p.Says, " over ")
+	s := paperSaved{Draws: paper.Version, Size: size, Seed: p.Seed, House: p.House, Says: says}
 	for i := range p.Parts {
 		s.Parts = append(s.Parts, partSaved{Lines: make([]entry, len(p.Parts[i].Steps))})
 	}
 	return s
 }
 
-// of reports whether what is saved was typed on a paper.
-func (s *paperSaved) of(p *paper.Paper, size paper.Size) bool {
-	return s.Draws == paper.Version && s.Size == size && s.Seed == p.Seed && sameHouse(s.House, p.House) && len(s.Parts) == len(p.Parts) && s.At < len(s.Parts)
+// find is what was typed on a paper, which may be nothing.
+func (d *papers) find(p *paper.Paper, size paper.Size) paperSaved {
+	of := fresh(p, size)
+	for _, s := range d.Papers {
+		if s.same(&of) && s.fits(&of) {
+			return s
+		}
+	}
+	return of
+}
+
+// put lays a paper on top, in place of its older state.
+func (d *papers) put(s paperSaved) {
+	d.Version = papersVersion
+	s.Parts = slices.Clone(s.Parts)
+	for i := range s.Parts {
+		s.Parts[i].Lines = slices.Clone(s.Parts[i].Lines)
+	}
+	d.Papers = slices.DeleteFunc(d.Papers, func(o paperSaved) bool { return o.same(&s) })
+	d.Papers = slices.Insert(d.Papers, 0, s)
+	d.Papers = d.Papers[:min(len(d.Papers), maxPapers)]
+}
+
+// same reports whether two are states of one paper.
+func (s *paperSaved) same(o *paperSaved) bool {
+	return s.Draws == o.Draws && s.Size == o.Size && s.Seed == o.Seed && sameHouse(s.House, o.House)
+}
+
+// fits reports whether what is saved has the parts and lines of a fresh one.
+func (s *paperSaved) fits(fresh *paperSaved) bool {
+	return slices.EqualFunc(s.Parts, fresh.Parts, func(a, b partSaved) bool { return len(a.Lines) == len(b.Lines) })
+}
+
+// stands says how far a paper is.
+func (s *paperSaved) stands() string {
+	n := 0
+	for i := range s.Parts {
+		if s.Parts[i].Marked {
+			n++
+		}
+	}
+	return fmt.Sprintf("%s: %d of %d parts marked", s.Says, n, len(s.Parts))
 }
 
 // texts are the lines of all parts.

@@ -17,9 +17,9 @@ type paperPage struct {
 	paper  *paper.Paper
 	marked paper.Marked
 	saved  paperSaved
-	size   paper.Size // chosen, of a paper or of one to come
-	report bool       // the report is shown
-	other  bool       // another paper lies begun
+	size   paper.Size   // chosen, of a paper or of one to come
+	report bool         // the report is shown
+	begun  []paperSaved // the papers that lie begun, where none is open
 }
 
 // OnNav lays out the paper that the address names, or the start of one.
@@ -27,21 +27,24 @@ func (p *paperPage) OnNav(ctx app.Context) {
 	store := ctx.LocalStorage()
 	own, says := loadHouse(store)
 	p.session = session{own: own, at: -1, ours: loadLook(store).ours(), notices: []string{says}}
-	p.paper, p.report, p.other = nil, false, false
-	p.saved, says = loadPaper(store)
+	p.paper, p.report, p.begun = nil, false, nil
+	saved, says := loadPapers(store)
 	p.notices = append(p.notices, says)
 	q := ctx.Page().URL().Query()
 	p.size = paper.Size(q.Get("size"))
 	if q.Has("seed") {
-		p.lay(ctx, q)
+		p.lay(q, &saved)
 	}
-	p.other = p.paper == nil && len(p.saved.Parts) > 0
+	if p.paper == nil {
+		p.begun = saved.Papers
+	}
 	arrive(ctx, "paper", "The whole building · Riserwork")
 	p.after(ctx, p.sync)
+	records.refresh(func() { ctx.Dispatch(func(app.Context) {}) })
 }
 
 // lay draws the paper and puts the saved lines on it.
-func (p *paperPage) lay(ctx app.Context, q url.Values) {
+func (p *paperPage) lay(q url.Values, saved *papers) {
 	seed, err := strconv.ParseUint(q.Get("seed"), 10, 64)
 	if err != nil {
 		p.say("The link has “" + clip(q.Get("seed")) + "” for its number, and a whole number was expected.")
@@ -55,11 +58,8 @@ func (p *paperPage) lay(ctx app.Context, q url.Values) {
 	if v := q.Get("v"); v != "" && v != strconv.Itoa(paper.Version) {
 		p.say("This link was made for another version of the papers, so its numbers may differ from those of the person who gave it to you.")
 	}
-	if !p.saved.of(p.paper, p.size) {
-		p.saved = fresh(p.paper)
-		p.saved.Size = p.size
-	}
-	p.remark()
+	p.saved = saved.find(p.paper, p.size)
+	p.marked = p.paper.Mark(p.saved.texts(), paper.Blanks)
 	p.open(p.saved.At)
 }
 
@@ -72,33 +72,46 @@ func paperURL(size paper.Size, seed uint64, h problems.House) string {
 	return link(paperPath) + "?" + q.Encode()
 }
 
-func (p *paperPage) remark() { p.marked = p.paper.Mark(p.saved.texts(), paper.Blanks) }
-
 func (p *paperPage) isMarked(i int) bool { return p.saved.Parts[i].Marked }
 
 // open lays part i on the bench, with the learner's own answers to the parts
 // that it rests on.
 func (p *paperPage) open(i int) {
 	s := &p.saved.Parts[i]
-	judged := p.marked.Parts[i].Judged
+	m := &p.marked.Parts[i]
 	p.saved.At, p.report = i, false
-	p.address = address{skill: judged.Skill, seed: p.paper.Seed, house: p.paper.House, kind: blanks}
-	p.bench = newBench(judged, p.address, sheet{Lines: s.Lines, Marked: s.Marked})
-	p.bench.sheet.Done = s.Marked && p.bench.result.Done
-	p.at, p.said, p.opened, p.keeper = -1, "", map[int]bool{}, p.keepPart
+	p.address = address{skill: m.Judged.Skill, seed: p.paper.Seed, house: p.paper.House, kind: blanks}
+	p.bench = newBench(m.Judged, p.address, sheet{Lines: s.Lines, Marked: s.Marked, Noted: s.Noted})
+	p.bench.result = m.Result
+	p.bench.sheet.Done = s.Marked && m.Done
+	p.at, p.said, p.opened, p.keeper, p.judge = -1, "", map[int]bool{}, p.keepPart, p.judgePart
 	p.picture = drawing(p.paper, &p.marked, p.isMarked)
 }
 
-// keepPart saves the part that lies open. Where it was marked, the paper is
-// marked anew, since later parts rest on it.
-func (p *paperPage) keepPart(ctx app.Context) {
+// take puts the lines of the part that lies open into the paper.
+func (p *paperPage) take() {
 	s := &p.saved.Parts[p.saved.At]
-	s.Lines, s.Marked = p.bench.sheet.Lines, p.bench.sheet.Marked
-	if s.Marked {
-		p.remark()
-		p.picture = drawing(p.paper, &p.marked, p.isMarked)
-	}
-	p.say(keep(ctx.LocalStorage(), paperKey, "your paper", p.saved))
+	s.Lines, s.Marked, s.Noted = p.bench.sheet.Lines, p.bench.sheet.Marked, p.bench.sheet.Noted
+}
+
+// judgePart marks the part that lies open as a part of the paper, and those
+// that go on with its answers.
+func (p *paperPage) judgePart() {
+	p.take()
+	p.paper.Again(&p.marked, p.saved.At, p.saved.texts(), paper.Blanks)
+	m := &p.marked.Parts[p.saved.At]
+	p.bench.p, p.bench.result = m.Judged, m.Result
+	p.bench.sheet.Done = p.bench.sheet.Marked && m.Done
+	p.picture = drawing(p.paper, &p.marked, p.isMarked)
+}
+
+// keepPart saves the paper; it is called at every change.
+func (p *paperPage) keepPart(ctx app.Context) {
+	p.take()
+	store := ctx.LocalStorage()
+	all, _ := loadPapers(store)
+	all.put(p.saved)
+	p.say(keep(store, papersKey, "your paper", all))
 }
 
 // goToPart opens a part and moves to its head.
@@ -106,8 +119,7 @@ func (p *paperPage) goToPart(ctx app.Context, i int) {
 	if i < 0 || i >= len(p.paper.Parts) {
 		return
 	}
-	p.keepPart(ctx)
-	p.remark()
+	p.judgePart()
 	p.open(i)
 	p.keepPart(ctx)
 	p.after(ctx, func() { p.sync(); bring("part"); focus("part") })
@@ -135,7 +147,7 @@ func (p *paperPage) onPart(ctx app.Context, e app.Event) {
 func (p *paperPage) onNextPart(ctx app.Context, e app.Event) { p.goToPart(ctx, p.nextPart()) }
 
 func (p *paperPage) onReport(ctx app.Context, e app.Event) {
-	p.remark()
+	p.judgePart()
 	p.report, p.at = true, -1
 	p.after(ctx, func() { bring("report"); focus("report") })
 }

@@ -2,6 +2,8 @@ package page
 
 import (
 	"fmt"
+	"maps"
+	"slices"
 	"strconv"
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
@@ -26,6 +28,7 @@ func (p *paperPage) Render() app.UI {
 			p.progress(),
 			p.part(),
 			p.reported(),
+			p.soFar(),
 		),
 		app.Div().Class("building").Body(&riser{Scene: p.picture}),
 		app.P().Class("unseen").ID("said").Attr("role", "status").Text(p.said),
@@ -42,10 +45,24 @@ func (p *paperPage) begin() app.UI {
 	return frame("paper", p.notices,
 		heading("One building, part by part"),
 		app.P().Text("From the street to the hot water, 8 to 15 sums on one building. Later parts go on with your own answers: a wrong one loses its marks once."),
-		app.If(p.other, app.A().Class("button", "primary").ID("paper-on").Href(paperURL(p.saved.Size, p.saved.Seed, p.saved.House)).Text("Carry on with your paper")),
+		app.Div().Class("begun").Hidden(len(p.begun) == 0).Body(p.toCarryOn()...),
 		group("size", "Building", string(p.size), list, p.onSize),
-		button("paper-start", "Start a paper", !p.other).OnClick(p.onStart),
+		button("paper-start", "Start a paper", len(p.begun) == 0).OnClick(p.onStart),
 	)
+}
+
+// toCarryOn are the papers that lie begun.
+func (p *paperPage) toCarryOn() []app.UI {
+	list := []app.UI{app.H2().Text("Carry on")}
+	for i := range p.begun {
+		s := &p.begun[i]
+		a := app.A().Class("button").ID("paper-on-" + strconv.Itoa(i)).Href(paperURL(s.Size, s.Seed, s.House)).Text(s.stands())
+		if i == 0 {
+			a.Class("primary")
+		}
+		list = append(list, a)
+	}
+	return list
 }
 
 func (p *paperPage) facts() app.UI {
@@ -102,6 +119,9 @@ func partSign(word string) string {
 
 // part is the part that lies open.
 func (p *paperPage) part() app.UI {
+	if p.report {
+		return app.Section().Class("part").Hidden(true)
+	}
 	i := p.saved.At
 	x := &p.paper.Parts[i]
 	return app.Section().Class("part").Aria("labelledby", "part").Body(
@@ -124,10 +144,9 @@ func (p *paperPage) carried() []app.UI {
 	var list []app.UI
 	for _, c := range m.Carried {
 		says := p.bench.p.Told[p.bench.p.Given(c.Given)].Says
-		from := "part " + strconv.Itoa(c.Part+1)
-		text := fmt.Sprintf("From %s, %s: your %s.", from, says, c.Text)
+		text := fmt.Sprintf("From part %d, %s: your %s.", c.Part+1, says, c.Text)
 		if !c.Own {
-			text = fmt.Sprintf("%s comes from %s, which you have not done yet. The right number stands in for it.", says, from)
+			text = fmt.Sprintf("From part %d, %s: %s, the right number, since you have not done that part yet.", c.Part+1, says, c.Text)
 		}
 		list = append(list, app.P().Class("aside").Text(text))
 	}
@@ -164,13 +183,12 @@ func (p *paperPage) reported() app.UI {
 		chapters[p.paper.Parts[i].Skill.Chapter] = [2]int{c[0] + m.Marks, c[1] + m.Of}
 	}
 	byChapter := [][]string{{"Chapter", "Marks"}}
-	for n := 1; n <= len(chapters); n++ {
-		if c, ok := chapters[n]; ok {
-			byChapter = append(byChapter, []string{skills.ChapterTitle(n), fmt.Sprintf("%d of %d", c[0], c[1])})
-		}
+	for _, n := range slices.Sorted(maps.Keys(chapters)) {
+		c := chapters[n]
+		byChapter = append(byChapter, []string{skills.ChapterTitle(n), fmt.Sprintf("%d of %d", c[0], c[1])})
 	}
 	return app.Section().Class("outcome", "report").Aria("labelledby", "report").Body(
-		app.H2().ID("report").TabIndex(-1).Text(fmt.Sprintf("%d of %d marks", p.marked.Marks, p.marked.Of)),
+		app.H2().ID("report").TabIndex(-1).Text(fmt.Sprintf("The whole paper: %d of %d marks", p.marked.Marks, p.marked.Of)),
 		table("Marks by part", rows),
 		table("Marks by chapter", byChapter),
 		app.P().Body(
@@ -179,6 +197,12 @@ func (p *paperPage) reported() app.UI {
 		),
 		app.A().Class("button").Href(link(paperPath)).Text("Another building"),
 	)
+}
+
+// soFar offers the report before all parts are marked.
+func (p *paperPage) soFar() app.UI {
+	marked := slices.ContainsFunc(p.saved.Parts, func(s partSaved) bool { return s.Marked })
+	return app.Button().Type("button").Class("add").ID("so-far").Hidden(!marked || p.report || p.nextPart() < 0).Text("Marks so far").OnClick(p.onReport)
 }
 
 // firstFault is the earliest line of a part that lost marks.
@@ -209,17 +233,17 @@ func (p *paperPage) thumb() app.UI {
 		list = append(list, button("foot-line", fmt.Sprintf("Write line %d", next+1), true).OnClick(p.onNextLine))
 	}
 	if p.bench.sheet.begun() && !done && !p.report {
-		list = append(list, button("foot-mark", "Mark this part", next < 0).OnClick(p.onMarkAll))
+		list = append(list, button("foot-mark", "Mark part", next < 0).OnClick(p.onMarkAll))
 	}
 	switch i := p.nextPart(); {
 	case i < 0 && !p.report:
 		list = append(list, button("foot-report", "See the report", done).OnClick(p.onReport))
 	case i >= 0:
 		text := "Next part"
-		if !done {
-			text = "Skip for now"
+		if !p.isMarked(p.saved.At) && !p.report {
+			text = "Skip"
 		}
-		list = append(list, button("foot-part", text, done).OnClick(p.onNextPart))
+		list = append(list, button("foot-part", text, done || p.report).OnClick(p.onNextPart))
 	}
 	return app.Div().Class("bar").Hidden(len(list) == 0).Body(list...)
 }

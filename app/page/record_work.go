@@ -5,6 +5,7 @@ import (
 
 	"riserwork/app/record"
 	"riserwork/problems/marking"
+	"riserwork/problems/skills"
 )
 
 // news are the entries for what was marked since the last call: each line as
@@ -79,12 +80,18 @@ func (w *work) note(ctx app.Context) { w.noteThen(ctx, func(app.Context) {}) }
 // noteThen writes it and goes on once it is written. Numbers of one's own are
 // not noted: no number of a problem draws them again.
 func (w *work) noteThen(ctx app.Context, then func(app.Context)) {
-	if w.keeper != nil || len(w.address.givens) > 0 {
+	if w.judge != nil {
+		w.judge()
+	}
+	if len(w.address.givens) > 0 {
 		w.save(ctx)
 		then(ctx)
 		return
 	}
 	list := w.bench.news()
+	if _, ok := skills.ByID(w.bench.sheet.Skill); !ok { // one that only a paper asks for
+		list = nil
+	}
 	for i := range list {
 		list[i] = records.stamped(list[i])
 	}

@@ -36,6 +36,7 @@ type session struct {
 	said    string       // the latest finding, for those who listen
 
 	keeper func(app.Context) // keeps the sheet where it is a part of a paper
+	judge  func()            // marks it as that
 }
 
 // OnNav lays out the problem that the address names.

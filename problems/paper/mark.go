@@ -54,14 +54,32 @@ const (
 func (p *Paper) Mark(work [][]string, how How) Marked {
 	m := Marked{Of: p.Of()}
 	for i := range p.Parts {
-		var lines []string
-		if i < len(work) {
-			lines = work[i]
-		}
-		m.Parts = append(m.Parts, p.markPart(i, lines, how, m.Parts))
+		m.Parts = append(m.Parts, p.markPart(i, linesOf(work, i), how, m.Parts))
 		m.Marks += m.Parts[i].Marks
 	}
 	return m
+}
+
+// Again marks part i anew, whose lines were changed since, and after it those
+// parts that another number is now carried into.
+func (p *Paper) Again(m *Marked, i int, work [][]string, how How) {
+	for k := i; k < len(p.Parts); k++ {
+		old := &m.Parts[k]
+		if k > i && slices.Equal(p.carried(&p.Parts[k], m.Parts), old.Carried) {
+			continue
+		}
+		m.Marks -= old.Marks
+		*old = p.markPart(k, linesOf(work, k), how, m.Parts)
+		m.Marks += old.Marks
+	}
+}
+
+// linesOf are the lines of part i; none where they are missing.
+func linesOf(work [][]string, i int) []string {
+	if i < len(work) {
+		return work[i]
+	}
+	return nil
 }
 
 func (p *Paper) markPart(i int, lines []string, how How, before []PartMark) PartMark {

@@ -17,7 +17,7 @@ import (
 )
 
 // Version is raised when a seed draws another paper than before.
-const Version = 1
+const Version = 2
 
 // Bounds of a paper.
 const (

@@ -3,6 +3,8 @@ package paper
 import (
 	"fmt"
 	"math"
+	"regexp"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -15,8 +17,16 @@ import (
 	"riserwork/solver/unit"
 )
 
-// seeds is how many papers of a system the tests draw.
-const seeds = 500
+// papersDrawn is how many papers of a system the tests draw.
+const papersDrawn = 500
+
+// seeds is so many of n papers: a tenth in a short run.
+func seeds(n int) uint64 {
+	if testing.Short() {
+		return uint64(max(1, n/10))
+	}
+	return uint64(n)
+}
 
 func inSystem(s unit.System) problems.House {
 	h := problems.Defaults
@@ -30,7 +40,7 @@ var systems = []unit.System{unit.US, unit.Metric, unit.Mixed}
 var drawn = sync.OnceValue(func() map[unit.System][]*Paper {
 	all := map[unit.System][]*Paper{}
 	for _, s := range systems {
-		for seed := range uint64(seeds) {
+		for seed := range seeds(papersDrawn) {
 			p, err := New("", seed, inSystem(s))
 			if err == nil {
 				all[s] = append(all[s], p)
@@ -42,7 +52,7 @@ var drawn = sync.OnceValue(func() map[unit.System][]*Paper {
 
 func mustNew(t *testing.T, seed uint64, s unit.System) *Paper {
 	t.Helper()
-	require.Len(t, drawn()[s], seeds, "every seed gives a paper")
+	require.Len(t, drawn()[s], int(seeds(papersDrawn)), "every seed gives a paper")
 	return drawn()[s][seed]
 }
 
@@ -50,7 +60,7 @@ func TestPapersHoldTogether(t *testing.T) {
 	t.Parallel()
 	for _, sys := range systems {
 		tries, trimmed, slips, sizes := 0, 0, 0, map[Size]int{}
-		for seed := range uint64(seeds) {
+		for seed := range seeds(papersDrawn) {
 			p := mustNew(t, seed, sys)
 			tries, trimmed = tries+p.Drawn, trimmed+p.Trimmed
 			sizes[p.Size]++
@@ -80,7 +90,7 @@ func TestPapersHoldTogether(t *testing.T) {
 				require.True(t, names["zones"] && (names["boost"] || names["series"]))
 			}
 		}
-		rejected := 1 - float64(seeds)/float64(tries)
+		rejected := 1 - float64(seeds(papersDrawn))/float64(tries)
 		t.Logf("%s: %.1f %% of drawn papers rejected, %.1f %% of slips not told apart and left out, %v", sys, 100*rejected, 100*float64(trimmed)/float64(slips), sizes)
 		assert.Less(t, rejected, 0.25)
 	}
@@ -91,7 +101,7 @@ func TestPapersHoldTogether(t *testing.T) {
 func TestPaperTexts(t *testing.T) {
 	t.Parallel()
 	for _, sys := range systems {
-		for seed := range uint64(60) {
+		for seed := range seeds(60) {
 			p := mustNew(t, seed, sys)
 			again, err := New("", seed, inSystem(sys))
 			require.NoError(t, err)
@@ -116,11 +126,27 @@ func TestPaperTexts(t *testing.T) {
 				}
 				for _, text := range all {
 					require.NotContains(t, text, "{", "part %s", x.Name)
+					for _, n := range levelsIn(text) {
+						require.True(t, n <= p.Building.Storeys() || n == 13, "part %s of %d storeys: %s", x.Name, p.Building.Storeys(), text)
+					}
 				}
 			}
 		}
 	}
 }
+
+// levelsIn are the numbers of levels that a text names. A thirteenth is also
+// named where a building has none.
+func levelsIn(text string) (list []int) {
+	for _, m := range levelName.FindAllStringSubmatch(text, -1) {
+		if n, err := strconv.Atoi(m[1]); err == nil {
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
+var levelName = regexp.MustCompile(`level (\d+)`)
 
 func text(p *Paper) string {
 	var b strings.Builder
@@ -135,7 +161,7 @@ func TestPartsAgreeWithSolver(t *testing.T) {
 	t.Parallel()
 	checked := map[string]int{}
 	for _, sys := range systems {
-		for seed := range uint64(seeds) {
+		for seed := range seeds(papersDrawn) {
 			p := mustNew(t, seed, sys)
 			for i := range p.Parts {
 				x := &p.Parts[i]
@@ -234,6 +260,18 @@ var bySolver = map[string]map[string]bySolverFunc{
 	}},
 	"setting-low": {"setting": func(p *Paper, x *Part, w problems.World) float64 {
 		return float64(p.Building.Zones[1].Valve.Setting)
+	}},
+	"keep-hot": {"required": func(p *Paper, x *Part, w problems.World) float64 {
+		rule := solver.RecirculationRule{Length: solver.Limit{SI: unit.SIUnit(unit.Dim{1}).Of(w.SI("length_limit"))}, Storeys: int(w.SI("storeys_limit"))}
+		up := p.Building.Highest(p.Building.Top()) - p.Building.Street.GaugeAt
+		if rule.Required(w.Length("to_riser")+up+w.Length("branch")-w.Length("kept_hot"), p.Building.Storeys()) {
+			return 1
+		}
+		return 0
+	}},
+	"roof-tank": {"stand": func(p *Paper, x *Part, w problems.World) float64 {
+		b := p.Building
+		return float64(w.Gamma().HeightOf(p.top()) - (b.Levels[b.Top()].Elevation + b.Levels[b.Top()].Height - b.Highest(b.Top())))
 	}},
 	"heater-level": {"at_heater": func(p *Paper, x *Part, w problems.World) float64 {
 		return float64(solver.FloorPressure(w.Pressure("discharge"), w.Gamma(), w.Length("height")))

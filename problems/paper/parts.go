@@ -4,8 +4,10 @@ import (
 	"math"
 
 	"riserwork/problems"
+	"riserwork/problems/building"
 	"riserwork/problems/skills"
 	"riserwork/solver"
+	"riserwork/solver/unit/measure"
 )
 
 func walkUp(t *site) bool   { return !t.boosted }
@@ -32,7 +34,11 @@ func coldPlans() []plan {
 			name: "top-static", skill: as("floor-pressure", 1, "floor_height", "outlet"), spare: true, fits: walkUp,
 			ask:  "With no water running, what does the top shower have from the street?",
 			from: []source{{"height", "height", "height"}},
-			tell: func(t *told) bool { t.Set("street", t.static); return true },
+			tell: func(t *told) bool {
+				t.Name("level", t.Level(t.Storeys))
+				t.Set("street", t.static)
+				return true
+			},
 		},
 		{
 			name: "reach", skill: full("reach-with-losses"),
@@ -123,6 +129,16 @@ func coldPlans() []plan {
 			from: []source{{"flow", "demand", "demand"}},
 			tell: func(t *told) bool { return skills.TellRiserTube(t.Sheet, t.Get("flow")) },
 		},
+		surgePlan(walkUp, "Beside the top shower", "top-static", "pressure"),
+	}
+}
+
+// surgePlan is a quick valve on a branch where so much stands with no flow.
+func surgePlan(fits func(*site) bool, where, part, step string) plan {
+	return plan{
+		name: "surge", skill: as("surge", 0), spare: true, fits: fits,
+		ask:  where + " a branch of copper tube, type L, {size}, carries {flow} at {speed}, and a quick valve stops it at once. In this tube each ft/s (m/s) that is stopped raises the pressure by {per_speed}. How high does the pressure jump, from {standing}?",
+		from: []source{{"standing", part, step}},
 	}
 }
 
@@ -246,6 +262,26 @@ func pumpPlans() []plan {
 				return true
 			},
 		},
+		surgePlan(pumped, "Just behind the valve of the top zone, which lets no pressure creep past its setting,", "setting", "setting"),
+		{
+			name: "ratio", skill: bare(as("reduction-ratio", 0)), spare: true, fits: oneLift,
+			ask:  "A zone valve beside the booster takes its water from the pumps at design flow and gives what the valve of the top zone gives. One valve may reduce by {ratio_limit} to 1. If two in series are needed, {middle} is proposed between them. What is to be built?",
+			from: []source{{"inlet", "boost", "discharge"}, {"outlet", "setting", "setting"}},
+			tell: tellRatio,
+		},
+		{
+			name: "roof-tank", skill: as("house-tank", 0, "level"), spare: true, fits: oneLift,
+			ask: "In place of the booster an open tank on the roof might feed the top floor. The roof slab is {slab_up} above the top shower. How high must the lowest water stand above it, for {least} with friction left out? The tank covers {base}; its pump starts at a depth of {low_depth} and stops at {high_depth}, and has {fill_time} for that. What flow must it have?",
+			tell: func(t *told) bool {
+				t.Set("least", t.least)
+				up := t.Floor.Value - t.Shower()
+				if !t.US() {
+					up = math.Round(1e6*up) / 1e6
+				}
+				t.SetHeight("slab_up", building.Height{Value: up, Text: building.FeetInches(measure.Height.Unit(t.System), up)})
+				return true
+			},
+		},
 		{
 			name: "heater-level", skill: bare(as("heater-pressure", 0)), spare: true, fits: oneLift,
 			ask:  "Choose: may a heater fed from the booster main, ahead of any zone valve, stand on level {level}? Give the pressure that decides it.",
@@ -307,6 +343,29 @@ func tellNoFlow(t *told) bool {
 	t.Set("valve_rating", list[i])
 	t.Set("tank_rating", list[t.Int(i+1, len(list)-1)])
 	return true
+}
+
+// tellRatio tells the maker's limit and a middle setting of the draw, clear of
+// both ends of the range.
+func tellRatio(t *told) bool {
+	in, out := float64(t.PlatePress(t.Get("inlet"))/t.Press(1)), t.Get("outlet")
+	if !t.PlateUS() || t.US() {
+		in = t.Get("inlet")
+	}
+	step := t.Pick([]float64{5}, []float64{25})
+	limit := t.Pick([]float64{1.5, 2, 2.5, 3}, []float64{1.5, 2, 2.5, 3})
+	if in <= out+2*step {
+		return false
+	}
+	middle := step * math.Round((out+(in-out)*t.Pick([]float64{0.15, 0.3, 0.5, 0.7, 0.85}, []float64{0.15, 0.3, 0.5, 0.7, 0.85}))/step)
+	for _, near := range []float64{in / out / limit, middle * limit / in, middle / (out * limit), in / limit / (out * limit)} {
+		if math.Abs(near-1) < 0.04 {
+			return false
+		}
+	}
+	t.Set("ratio_limit", limit)
+	t.Set("middle", middle)
+	return middle > out && middle < in
 }
 
 // settingOnly is the setting of a zone valve without the check at no flow,
@@ -394,6 +453,15 @@ func hotPlans() []plan {
 			name: "expansion-tank", skill: as("expansion-tank", 0), spare: true,
 			ask:  "That water goes into a diaphragm tank, pre-charged to {line}, with {cap} allowed when warm. How large must the tank be?",
 			from: []source{{"expansion", "expansion", "expansion"}},
+		},
+		{
+			name: "keep-hot", skill: bare(as("recirculation-required", 0)), spare: true,
+			ask:  "Hot water is supplied to all {storeys} storeys. From the heater, beside the gauge, the pipe runs {to_riser} to the riser, up it as high as the top shower, and {branch} along the branch to the farthest outlet. {kept_says} The rule ({code}): {rule_says}. Must this pipe be recirculated or heat traced?",
+			from: []source{{"up", "height", "height"}},
+			tell: func(t *told) bool {
+				_, _, ok := skills.TellRecirculation(t.Sheet, t.Storeys, t.Get("up"))
+				return ok
+			},
 		},
 		{
 			name: "loop", skill: as("circulation-flow", 0), spare: true,

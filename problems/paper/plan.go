@@ -213,9 +213,12 @@ func (part *Part) retell(house problems.House, values map[string]float64) {
 	}
 	valves := slices.ContainsFunc(part.labels, func(l building.Label) bool { return l.Name == "right_curve" && l.Text == "flush valves" })
 	s := problems.NewSheet(nil, house)
-	if skills.TellDemand(s, units, valves) {
+	// Exactly on a row the rows below it serve as well as those above, and on
+	// them something is left to work out.
+	if skills.TellDemand(s, units*(1-1e-12), valves) {
 		for _, v := range s.Values {
 			values[v.Name] = v.Value
 		}
+		values["units"] = units
 	}
 }

@@ -2,7 +2,6 @@ package skills
 
 import (
 	"fmt"
-	"math"
 
 	"riserwork/problems"
 	"riserwork/problems/building"
@@ -147,50 +146,15 @@ func recirculationRule(s *building.Sheet) (r solver.RecirculationRule, says stri
 	return r, r.Words
 }
 
-// drawRecirculation draws a low building in which length and storeys fall on
-// either side of the rule by a clear margin, or the storeys exactly on it.
+// drawRecirculation draws a low building, whose storeys may be exactly on the
+// rule.
 func drawRecirculation(s *building.Sheet) {
-	rule, says := recirculationRule(s)
-	fromSource := rule.Storeys == 0
 	t := s.Tower(building.Plan{Uses: []solver.Use{solver.Apartment, solver.Hotel, solver.Residence, solver.Office}, Min: 3, Max: s.Int(3, 6)})
 	s.SetStreet(s.PickPlate([]float64{70, 75}, []float64{475, 500}), s.PickPlate([]float64{60, 62}, []float64{420, 430}), 0, "on the gauge in the meter room")
-	limit := rule.Length.Value(s.System).Value
-	up := tape(s, t.Up(t.Storeys)+s.Shower())
-	loop := fromSource && s.Chance(0.7)
-	long := s.Chance(0.5)
-	type aim struct{ run, branch, length float64 }
-	var fit []aim
-	for _, run := range lists(s, []float64{4, 6, 8, 12, 16, 20, 30, 40, 60, 80}, []float64{1.2, 2, 3, 4, 6, 9, 12, 18, 24}) {
-		for _, branch := range lists(s, []float64{5, 8, 12, 15, 20, 25, 30, 35, 40, 58, 65, 75}, []float64{1.5, 2.5, 4, 5, 6.5, 8, 10, 12, 18, 20, 22}) {
-			length := run + up + branch
-			if loop {
-				length = branch
-			}
-			if part := length / limit; (part > 1.06) == long && (part < 0.94 || part > 1.06) && part < 2 && math.Abs(run+branch-up) > 0.05*up && branch < 2*up+run {
-				fit = append(fit, aim{run, branch, length})
-			}
-		}
+	whole, cold, ok := TellRecirculation(s, t.Storeys, tape(s, t.Up(t.Storeys)+s.Shower()))
+	if ok {
+		t.Loop = &solver.Loop{FarthestFromHeater: s.Length(whole), FarthestFromLoop: s.Length(cold)}
 	}
-	a, ok := pick(s, fit)
-	if !ok {
-		a = aim{run: up, branch: up, length: limit}
-	}
-	t.Loop = &solver.Loop{FarthestFromHeater: s.Length(a.run + up + a.branch), FarthestFromLoop: s.Length(a.length)}
-	kept, keptSays := 0.0, "None of it is recirculated or heat traced yet."
-	if loop {
-		kept, keptSays = a.run+up, "A loop already recirculates all but the branch."
-	}
-	s.Name("kept_says", keptSays)
-	s.Name("code", s.Profile.Name)
-	s.Name("rule_says", says)
-	s.Name("from_says", rule.From)
-	s.Set("to_riser", a.run)
-	s.Set("up", up)
-	s.Set("branch", a.branch)
-	s.Set("kept_hot", kept)
-	s.Set("storeys", float64(t.Storeys))
-	s.Set("length_limit", limit)
-	s.Values = append(s.Values, storeysLimit(rule))
 }
 
 // storeysLimit is the most storeys that the rule leaves alone.
