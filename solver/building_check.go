@@ -168,7 +168,9 @@ func (b *Building) checkHot() error {
 		if b.Heater.Volume < 0 || h.Input < 0 || h.Efficiency < 0 || h.Efficiency > 1.0001 || h.Loss < 0 || h.Rating < 0 || h.Day < 0 || h.Tank < 0 {
 			return fmt.Errorf("solver: the heater holds %.4g L, takes %.4g kW at %.4g efficiency, expected 0 or more, and 0 to 1", h.Volume/unit.Litre, h.Input/1000, h.Efficiency)
 		}
-		if (h.Cold != 0 || h.Hot != 0) && !(h.Cold >= unit.Celsius(-1e-6) && h.Hot > h.Cold && h.Hot <= unit.Celsius(100)) {
+		// A temperature of nought on the absolute scale was not told.
+		cold, hot := h.Cold != 0, h.Hot != 0
+		if cold && h.Cold < unit.Celsius(-1e-6) || hot && h.Hot > unit.Celsius(100) || cold && hot && h.Hot <= h.Cold {
 			return fmt.Errorf("solver: water of %.4g °C is heated to %.4g °C, expected 0 to 100 °C, and hot above cold", h.Cold.Celsius(), h.Hot.Celsius())
 		}
 	}

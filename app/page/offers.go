@@ -7,6 +7,7 @@ var offers = []struct{ id, path, text, note string }{
 	{"paper", paperPath, "A whole building", "8 to 15 linked sums, from the street to the hot water"},
 	{"exam", examPath, "Mock paper", "Many questions against the clock, as an exam asks them"},
 	{"reason", reasonPath, "Devices and reasons", "What each thing is for, and what is wrong in a drawing"},
+	{"walk", walkPath, "Follow the water", "From the street to the top and round the loop, device by device"},
 	{"try", tryPath, "Try a building", "Change a number and see what follows on every floor"},
 }
 

@@ -42,11 +42,25 @@ func lift(s *building.Sheet, t *building.Tower, gaugeAt float64) float64 {
 // pumpRoom gives the building a booster whose discharge gauge stands at
 // gaugeAt and reads discharge with no flow. It returns the street pressure.
 func pumpRoom(s *building.Sheet, gaugeAt, discharge float64) (street float64) {
-	street = s.PickPlate([]float64{45, 50, 55, 60}, []float64{325, 350, 400})
+	street = s.PickPlate(pumpRoomStreet.us, pumpRoomStreet.si)
+	if street >= discharge { // a pump adds
+		street = leastStreet(s)
+	}
 	s.SetStreet(street, street-s.PickPlate([]float64{8, 10}, []float64{50, 75}), gaugeAt, "on the gauge in the pump room")
 	shut := s.PlatePress(discharge) - s.Building.Street.Static
 	s.Building.Booster = &solver.Booster{Elevation: s.Length(gaugeAt), ShutOff: shut, Boost: shut / 1.2}
 	return street
+}
+
+// pumpRoomStreet are the street pressures on the gauge in a pump room.
+var pumpRoomStreet = struct{ us, si []float64 }{[]float64{45, 50, 55, 60}, []float64{325, 350, 400}}
+
+// leastStreet is the least of them, in the unit of plates.
+func leastStreet(s *building.Sheet) float64 {
+	if s.PlateUS() {
+		return pumpRoomStreet.us[0]
+	}
+	return pumpRoomStreet.si[0]
 }
 
 // feedAbove zones the levels from index bottom to the top on the booster, each

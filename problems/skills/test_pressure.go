@@ -11,7 +11,7 @@ import (
 )
 
 var riserTestSkill = problems.Skill{
-	ID: "riser-test", Title: "Testing a riser",
+	ID: "riser-test", Version: 2, Title: "Testing a riser",
 	Chapter: 5, Order: 150, Year: 3, Kind: problems.Choice,
 	Ask: "A riser is tested with water. Its working pressure is {working}. The specification of the job asks {test_factor} times that, but no less than {test_least}, on a gauge at the top of the riser. At the very least ({code}): {test_says}. The foot of the riser is {height} below the gauge, and the weakest part down there is marked {weakest}. What pressure stands at the foot, and may the riser be tested in one piece?",
 	Givens: []problems.Given{
@@ -115,6 +115,9 @@ func drawRiserTest(s *building.Sheet) {
 	height := tape(s, top)
 	step := s.Pick([]float64{5}, []float64{25})
 	working := step * (math.Ceil((s.Least()+head(s, height))/step) + float64(s.Int(0, 4)))
+	for onPlate(s, working) <= leastStreet(s) {
+		working += step
+	}
 	factor := s.Pick([]float64{1.25, 1.5}, []float64{1.25, 1.5})
 	least := s.Pick([]float64{100, 125, 150}, []float64{700, 850, 1000})
 	foot := math.Max(working*factor, least) + head(s, height)
