@@ -226,7 +226,9 @@ func (r *reasonPage) check(ctx app.Context) {
 	r.said += r.judged()[0].Says
 	r.after(ctx, func() {
 		focus("verdict")
-		bring("verdict")
+		if el := app.Window().GetElementByID("verdict"); el.Truthy() {
+			el.Call("scrollIntoView", map[string]any{"block": "start"})
+		}
 	})
 }
 

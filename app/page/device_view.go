@@ -40,7 +40,7 @@ func (r *reasonPage) body() app.UI {
 	case devices.Place:
 		return r.drawing()
 	case devices.Wrong:
-		return app.Div().Class("working").Body(
+		return app.Div().Class("asking").Body(
 			app.P().Class("aside").Hidden(r.done).Text("Tap the device that is wrong. Where one is missing, tap what stands next to the gap."),
 			r.drawing(),
 			app.H2().Text("What is wrong there?"),
@@ -189,7 +189,7 @@ func (r *reasonPage) ordering() app.UI {
 			))
 		}
 	}
-	return app.Div().Class("working").Body(
+	return app.Div().Class("asking").Body(
 		app.P().Class("aside").Hidden(len(left) == 0).Text("Tap what comes first, then the next."),
 		app.Ol().Class("ordered").ID("ordered").Aria("label", "Your order").Hidden(len(set) == 0).Body(set...),
 		app.Ul().Class("answers").Aria("label", "Still to come").Hidden(len(left) == 0).Body(left...),
