@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -12,7 +13,7 @@ import (
 )
 
 // classPage is the page on which an instructor marks the hand-ins of a class.
-// They are marked on this device and are not kept.
+// They are marked and kept on this device.
 type classPage struct {
 	app.Compo
 	classwork
@@ -26,9 +27,17 @@ type classwork struct {
 	set    *sets.Set
 	class  *sets.Class
 	marker *sets.Marker
-	queue  []sets.Piece
+	pieces []sets.Piece // all that can be kept
+	queue  []sets.Piece // still to be marked
 	total  int
+	at     bool // hand-ins are being marked
 	report *sets.Report
+	from   int // the first hand-in that is shown
+
+	parts      sets.Parted
+	scan       scan
+	kept       string // where it is kept
+	byHandKept []sets.Override
 
 	hand      sets.Override // being set by hand
 	handMarks string
@@ -39,10 +48,12 @@ type classwork struct {
 
 // OnNav begins a class; a set in the address is its set.
 func (c *classPage) OnNav(ctx app.Context) {
+	c.cameraOff()
 	c.classwork = classwork{}
 	if code := ctx.Page().URL().Fragment; code != "" {
 		c.setLink(code)
 	}
+	c.restore(ctx)
 	arrive(ctx, "class", "Mark a class · Riserwork")
 }
 
@@ -63,7 +74,10 @@ func (c *classPage) setLink(text string) {
 // begin is a class on a set.
 func (c *classPage) begin(s *sets.Set) {
 	c.set, c.class, c.marker, c.report = s, sets.NewClass(s), sets.NewMarker(s), nil
-	c.total = len(c.queue)
+	c.total, c.pieces, c.from = len(c.queue), c.pieces[:0], 0
+	for _, p := range c.queue {
+		c.hold(p)
+	}
 	if says := s.Earlier(); says != "" {
 		c.notices = append(c.notices, says)
 	}
@@ -132,18 +146,39 @@ func (c *classPage) read(ctx app.Context, files app.Value) {
 	}
 }
 
-// take puts what is in a file with those to mark.
+// take puts what is in a file with those to mark. A large archive is taken
+// apart a little at a time, so that the page goes on.
 func (c *classPage) take(ctx app.Context, name string, data []byte) {
-	sets.Gather(name, data, func(p sets.Piece) { c.put(ctx, p) })
+	ctx.Async(func() {
+		var list []sets.Piece
+		end := time.Now().Add(aTurn)
+		sets.Gather(name, data, func(p sets.Piece) {
+			list = append(list, p)
+			if time.Now().After(end) {
+				time.Sleep(time.Millisecond)
+				end = time.Now().Add(aTurn)
+			}
+		})
+		ctx.Dispatch(func(ctx app.Context) { c.putAll(ctx, list) })
+	})
 }
 
-// put lines a hand-in up; the first that can be read names the set, where no
-// link did.
-func (c *classPage) put(ctx app.Context, p sets.Piece) {
-	c.queue = append(c.queue, p)
-	c.total++
-	if c.set == nil {
-		if s, ok := sets.SetOf(p); ok {
+// hold notes a hand-in to be kept.
+func (c *classPage) hold(p sets.Piece) {
+	if p.Fault == nil {
+		c.pieces = append(c.pieces, p)
+	}
+}
+
+// putAll lines hand-ins up; the first that can be read names the set, where
+// no link did.
+func (c *classPage) putAll(ctx app.Context, list []sets.Piece) {
+	for _, p := range list {
+		c.queue = append(c.queue, p)
+		c.total++
+		if c.set != nil {
+			c.hold(p)
+		} else if s, ok := sets.SetOf(p); ok {
 			c.begin(s)
 		}
 	}
@@ -152,17 +187,25 @@ func (c *classPage) put(ctx app.Context, p sets.Piece) {
 		return
 	}
 	c.fault = ""
-	if len(c.queue) == 1 || c.report == nil {
+	c.start(ctx)
+}
+
+func (c *classPage) put(ctx app.Context, p sets.Piece) { c.putAll(ctx, []sets.Piece{p}) }
+
+// start marks what waits, unless that is under way.
+func (c *classPage) start(ctx app.Context) {
+	if !c.at && len(c.queue) > 0 {
+		c.at = true
 		ctx.After(time.Millisecond, c.step)
 	}
 }
 
 // aTurn is how long hand-ins are marked before the page may show itself.
-const aTurn = 40 * time.Millisecond
+const aTurn = 30 * time.Millisecond
 
 // step marks some of those that wait.
 func (c *classPage) step(ctx app.Context) {
-	if c.class == nil {
+	if c.class == nil || !c.at {
 		return
 	}
 	for end := time.Now().Add(aTurn); len(c.queue) > 0 && time.Now().Before(end); c.queue = c.queue[1:] {
@@ -172,13 +215,45 @@ func (c *classPage) step(ctx app.Context) {
 		ctx.After(time.Millisecond, c.step)
 		return
 	}
-	c.tell()
+	c.end(ctx)
+}
+
+// end tells what came of the hand-ins and keeps the class.
+func (c *classPage) end(ctx app.Context) {
+	c.at, c.total = false, 0
+	for _, o := range c.byHandKept {
+		if err := c.class.Put(o); err != nil {
+			c.notices = append(c.notices, problems.Sentence(err.Error())+".")
+		}
+	}
+	c.byHandKept = nil
+	ctx.After(time.Millisecond, func(ctx app.Context) {
+		c.tell()
+		ctx.After(time.Millisecond, c.keepClass)
+	})
+}
+
+// onCancel leaves out what is not marked yet.
+func (c *classPage) onCancel(ctx app.Context, e app.Event) {
+	c.notices = append(c.notices, strconv.Itoa(len(c.queue))+" hand-ins were left out. Those marked before stand.")
+	left := map[string]int{}
+	for _, p := range c.queue {
+		left[p.Source+"\x00"+string(p.Data)]++
+	}
+	c.pieces = slices.DeleteFunc(c.pieces, func(p sets.Piece) bool {
+		key := p.Source + "\x00" + string(p.Data)
+		left[key]--
+		return left[key] >= 0
+	})
+	c.queue = nil
+	c.end(ctx)
 }
 
 // tell works out the report.
 func (c *classPage) tell() {
 	r := c.class.Report()
 	c.report = &r
+	c.from = min(c.from, len(r.Papers)/perPage*perPage)
 	c.said = countedText(&r)
 }
 
@@ -214,8 +289,8 @@ func (c *classPage) onHand(ctx app.Context, e app.Event) {
 // onSetByHand sets marks by hand.
 func (c *classPage) onSetByHand(ctx app.Context, e app.Event) {
 	o := c.hand
-	if o.Learner == "" && c.report.Counted > 0 {
-		o.Learner = c.report.Papers[0].Learner
+	if list := c.shownCounted(); o.Learner == "" && len(list) > 0 {
+		o.Learner = list[0].Learner
 	}
 	o.Problem = max(1, o.Problem)
 	n, err := strconv.Atoi(strings.TrimSpace(c.handMarks))
@@ -229,6 +304,7 @@ func (c *classPage) onSetByHand(ctx app.Context, e app.Event) {
 		return
 	}
 	c.tell()
+	c.keepClass(ctx)
 	c.handSays = "Set. It stands in the tables with its reason."
 }
 
@@ -251,5 +327,31 @@ func (c *classPage) onFollowUp(ctx app.Context, e app.Event) {
 	}
 }
 
-// onAgain begins anew.
-func (c *classPage) onAgain(ctx app.Context, e app.Event) { c.classwork = classwork{} }
+// onAgain begins anew and clears what is kept.
+func (c *classPage) onAgain(ctx app.Context, e app.Event) {
+	c.cameraOff()
+	c.classwork = classwork{said: "The class is cleared."}
+	clearKept()
+}
+
+func (c *classPage) onPrint(ctx app.Context, e app.Event) { app.Window().Call("print") }
+
+// perPage is how many hand-ins are shown at once.
+const perPage = 50
+
+func (c *classPage) onEarlier(ctx app.Context, e app.Event) { c.from = max(0, c.from-perPage) }
+func (c *classPage) onLater(ctx app.Context, e app.Event)   { c.from += perPage }
+
+// shown are the hand-ins shown now.
+func (c *classPage) shown() []sets.Paper {
+	list := c.report.Papers
+	from := max(0, min(c.from, len(list)))
+	return list[from:min(len(list), from+perPage)]
+}
+
+// shownCounted are those of them that count.
+func (c *classPage) shownCounted() []sets.Paper {
+	list := c.shown()
+	n := max(0, min(len(list), c.report.Counted-c.from))
+	return list[:n]
+}

@@ -14,7 +14,7 @@ import (
 // there is to tell.
 func (c *classPage) Render() app.UI {
 	body := []app.UI{heading("Mark a class"), c.intake()}
-	if c.report != nil {
+	if c.report != nil && !c.at {
 		body = append(body, c.told()...)
 	}
 	return frame("class", c.notices, append(body, app.P().Class("unseen").ID("said").Attr("role", "status").Text(c.said))...)
@@ -23,17 +23,19 @@ func (c *classPage) Render() app.UI {
 // intake is where hand-ins come in.
 func (c *classPage) intake() app.UI {
 	waiting := ""
-	if n := len(c.queue); n > 0 && c.set != nil {
-		waiting = fmt.Sprintf("%d of %d marked", c.total-n, c.total)
+	marked := c.total - len(c.queue)
+	if c.at {
+		waiting = fmt.Sprintf("%d of %d marked", marked, c.total)
 	}
 	return app.Section().Class("intake").Aria("label", "Hand-ins").OnDragOver(c.onOver).OnDrop(c.onDrop).Body(
-		app.P().Text("Drop hand-ins here: files, or a ZIP of them. They are marked on this device, again from what was written, and are not kept."),
+		app.P().Text("Drop hand-ins here: files, or a ZIP of them. They are marked on this device, again from what was written."),
 		app.Label().Class("button", "primary").Body(
 			app.Span().Text("Choose files"),
 			app.Input().Class("unseen").ID("files").Type("file").Multiple(true).Accept(".rwork,.json,.txt,.eml,.zip").OnChange(c.onFiles),
 		),
 		app.Label().For("paste").Text("Or paste codes, as many as you have"),
 		app.Textarea().Class("box", "code").ID("paste").Rows(3).OnInput(c.onPasted),
+		c.scanner(),
 		button("read-codes", "Mark the codes", false).OnClick(c.onCodes),
 		app.Details().Body(
 			app.Summary().Text("Link of the set"),
@@ -41,7 +43,11 @@ func (c *classPage) intake() app.UI {
 			app.Input().Class("box").ID("class-set").Type("text").Aria("label", "Link of the set").AutoComplete(false).OnChange(c.onLink),
 		),
 		app.P().Class("fault").Aria("live", "polite").Text(c.fault),
-		app.P().ID("waiting").Hidden(waiting == "").Text(waiting),
+		app.Div().Class("progress").Hidden(!c.at).Body(
+			app.P().ID("waiting").Text(waiting),
+			app.Progress().Max(max(c.total, 1)).Value(max(marked, 0)).Aria("label", "Hand-ins marked"),
+			button("cancel", "Stop here", false).OnClick(c.onCancel),
+		),
 	)
 }
 
@@ -55,16 +61,32 @@ func (c *classPage) told() []app.UI {
 			button("csv", "Table (CSV)", true).OnClick(c.onCSV),
 			button("grades", "Grade book (CSV)", false).OnClick(c.onGrades),
 			button("json", "All (JSON)", false).OnClick(c.onJSON),
+			button("print-class", "Print", false).OnClick(c.onPrint),
 			button("follow", "Set of what went wrong", false).Hidden(!follow).OnClick(c.onFollowUp),
 		),
+		app.P().Class("aside").ID("kept").Text(c.kept),
+		c.pager(),
 		c.papers(),
 		c.heat(),
 		c.problemRows(),
 		c.slips(),
 		c.alike(),
 		c.byHand(),
-		app.Button().Type("button").Class("link").ID("again").Text("Begin another class").OnClick(c.onAgain),
+		app.Button().Type("button").Class("link").ID("again").Text("Clear this class and begin another").OnClick(c.onAgain),
 	}
+}
+
+// pager shows which of many hand-ins are shown.
+func (c *classPage) pager() app.UI {
+	n := len(c.report.Papers)
+	if n <= perPage {
+		return app.Div().Hidden(true)
+	}
+	return app.Div().Class("ways", "pager").Body(
+		button("earlier", "← Earlier", false).Disabled(c.from == 0).OnClick(c.onEarlier),
+		app.Span().ID("shown").Text(fmt.Sprintf("%d to %d of %d", c.from+1, min(n, c.from+perPage), n)),
+		button("later", "Later →", false).Disabled(c.from+perPage >= n).OnClick(c.onLater),
+	)
 }
 
 // statusWords are the statuses with their signs.
@@ -80,8 +102,9 @@ func (c *classPage) papers() app.UI {
 		head = append(head, app.Th().Scope("col").Text(strconv.Itoa(i+1)))
 	}
 	var rows []app.UI
-	for i := range c.report.Papers {
-		rows = append(rows, c.paper(&c.report.Papers[i]))
+	list := c.shown()
+	for i := range list {
+		rows = append(rows, c.paper(&list[i]))
 	}
 	return app.Div().Class("table").TabIndex(0).Attr("role", "region").Aria("label", "Hand-ins").Body(app.Table().ID("papers").Body(
 		app.THead().Body(app.Tr().Body(head...)), app.TBody().Body(rows...),
@@ -138,13 +161,14 @@ func (c *classPage) heat() app.UI {
 		return app.Div().Hidden(true)
 	}
 	head := []app.UI{app.Th().Scope("col").Text("skill"), app.Th().Scope("col").Text("all")}
-	for i := range r.Papers[:r.Counted] {
-		head = append(head, app.Th().Scope("col").Class("tall").Body(app.Span().Text(r.Papers[i].Learner)))
+	list := c.shownCounted()
+	for i := range list {
+		head = append(head, app.Th().Scope("col").Class("tall").Body(app.Span().Text(list[i].Learner)))
 	}
 	var rows []app.UI
 	for _, s := range r.Skills {
 		cells := []app.UI{app.Th().Scope("row").Text(s.Title), heatCell(s.Share)}
-		for _, x := range s.Shares {
+		for _, x := range s.Shares[min(c.from, len(s.Shares)):min(c.from+len(list), len(s.Shares))] {
 			cells = append(cells, heatCell(x))
 		}
 		rows = append(rows, app.Tr().Body(cells...))
@@ -221,8 +245,8 @@ func (c *classPage) byHand() app.UI {
 		return app.Div().Hidden(true)
 	}
 	var learners, numbers []option
-	for i := range r.Papers[:r.Counted] {
-		learners = append(learners, option{value: r.Papers[i].Learner, text: r.Papers[i].Learner})
+	for _, p := range c.shownCounted() {
+		learners = append(learners, option{value: p.Learner, text: p.Learner})
 	}
 	for i := range c.set.Items {
 		numbers = append(numbers, option{value: strconv.Itoa(i + 1), text: strconv.Itoa(i + 1)})

@@ -28,7 +28,9 @@ type doing struct {
 	asked    string // what is wrong with the name typed
 	work     setWork
 	titles   []string
-	codeText string // the code to copy, once it was asked for
+	codeText string   // the code to copy, once it was asked for
+	parts    []string // the same as QR codes, once they were asked for
+	part     int      // the one that is shown
 	notices  []string
 	said     string
 }
@@ -86,7 +88,7 @@ func (d *do) onBegin(ctx app.Context, e app.Event) {
 
 // onOther asks again who it is. What was written stays under its name.
 func (d *do) onOther(ctx app.Context, e app.Event) {
-	d.learner, d.typed, d.codeText = "", "", ""
+	d.learner, d.typed, d.codeText, d.parts = "", "", "", nil
 	later(ctx, d, func() { focus("learner") })
 }
 
@@ -207,8 +209,10 @@ func (d *do) handing() app.UI {
 			button("hand-file", "Save as a file", open == 0).OnClick(d.onFile),
 			button("hand-share", "Share the file", false).Hidden(!canShare()).OnClick(d.onShare),
 			button("hand-code", "Copy as a code", false).OnClick(d.onCode),
+			button("hand-qr", "Show as QR codes", false).OnClick(d.onQR),
 		),
-		app.P().Class("aside").Text("Send the file or the code to your instructor in your usual way. It holds your lines and no marks."),
+		app.P().Class("aside").Text("Send the file or the code to your instructor in your usual way, or have the QR codes read from your screen. It holds your lines and no marks."),
+		d.partView(),
 		app.Textarea().Class("box", "code").ID("code").ReadOnly(true).Rows(4).Aria("label", "Code of your work").Hidden(d.codeText == "").Text(d.codeText),
 	)
 }
@@ -262,4 +266,37 @@ func (d *do) onCode(ctx app.Context, e app.Event) {
 			el.Set("value", d.codeText)
 		}
 	})
+}
+
+// onQR shows the work as QR codes, the first of them.
+func (d *do) onQR(ctx app.Context, e app.Event) {
+	h, ok := d.handIn(ctx)
+	if !ok {
+		return
+	}
+	d.parts, d.part = sets.Parts(h.Code()), 0
+	later(ctx, d, func() { bring("part") })
+}
+
+func (d *do) onNextPart(ctx app.Context, e app.Event) {
+	d.part = (d.part + 1) % len(d.parts)
+	d.said = d.partText()
+}
+
+func (d *do) partText() string { return fmt.Sprintf("Code %d of %d", d.part+1, len(d.parts)) }
+
+// partView is one QR code of the work, large enough for a camera.
+func (d *do) partView() app.UI {
+	if len(d.parts) == 0 {
+		return app.Div().Hidden(true)
+	}
+	next := "Next code"
+	if d.part+1 == len(d.parts) {
+		next = "First code again"
+	}
+	return app.Div().Class("part").ID("part").Body(
+		&qrCode{Text: d.parts[d.part], Label: "your work as a QR code"},
+		app.P().ID("part-at").Text(d.partText()),
+		button("next-part", next, true).Hidden(len(d.parts) == 1).OnClick(d.onNextPart),
+	)
 }

@@ -40,14 +40,18 @@ func (m *setMaker) give() app.UI {
 // qrCode is a link to read with a camera.
 type qrCode struct {
 	app.Compo
-	Text string
+	Text, Label string
 }
 
 // Render draws the code, or says that there is none.
 func (q *qrCode) Render() app.UI {
-	code, ok := draw.QR(q.Text, "the link as a QR code")
+	label := q.Label
+	if label == "" {
+		label = "the link as a QR code"
+	}
+	code, ok := draw.QR(q.Text, label)
 	if !ok {
-		return app.P().Class("aside").Text("The link is too long for a QR code.")
+		return app.P().Class("aside").Text("This is too long for a QR code.")
 	}
 	return app.Div().Class("qr").ID("qr").Body(svg(code))
 }

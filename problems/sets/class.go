@@ -31,6 +31,9 @@ func (c *Class) Add(p Paper) { c.papers = append(c.papers, &p) }
 // Len counts the papers.
 func (c *Class) Len() int { return len(c.papers) }
 
+// ByHand are the marks that were set by hand.
+func (c *Class) ByHand() []Override { return slices.Clone(c.byHand) }
+
 // Put sets the marks of one problem of a learner by hand, for a reason.
 func (c *Class) Put(o Override) error {
 	o.Reason = Clean(o.Reason, 200)
