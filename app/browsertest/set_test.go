@@ -7,6 +7,8 @@ import (
 	"encoding/csv"
 	"encoding/json"
 	"fmt"
+	"image"
+	"image/png"
 	"os"
 	"path/filepath"
 	"strings"
@@ -17,6 +19,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"riserwork/app/draw"
+	"riserwork/problems/devices"
 	"riserwork/problems/sets"
 )
 
@@ -125,8 +129,8 @@ func slipped(i int, t *sets.Task) []string {
 	return lines
 }
 
-// The whole trip: a set is made, two learners work it and hand in by two
-// ways, the instructor marks and takes the table away.
+// The whole trip: a set is made, three learners work it and hand in by three
+// ways, the instructor marks, takes the table away and makes the next set.
 func TestASetGoesOutAndComesBack(t *testing.T) {
 	maker := New(t, Desk)
 	link := maker.makeSet("Week 7")
@@ -178,6 +182,34 @@ func TestASetGoesOutAndComesBack(t *testing.T) {
 	jo.Screenshot("do-code-phone")
 	code := jo.Value("#code")
 
+	// Kim, at a desk, shows her work as QR codes.
+	kim := New(t, Desk)
+	kim.learn(s, "Kim", right)
+	var parts []string
+	for range 2 { // the minute may turn between the two
+		kim.Click("#hand-code")
+		kim.WaitTrue(`document.querySelector("#code")?.value.startsWith("rwork1.")`)
+		parts = sets.Parts(kim.Value("#code"))
+		kim.Click("#hand-qr")
+		kim.WaitText("#part-at", fmt.Sprintf("Code 1 of %d", len(parts)))
+		if kim.shownQR() == pathOf(t, parts[0]) {
+			break
+		}
+	}
+	for n, part := range parts {
+		kim.WaitText("#part-at", fmt.Sprintf("Code %d of %d", n+1, len(parts)))
+		assert.Equal(t, pathOf(t, part), kim.shownQR())
+		if n == 0 {
+			kim.Screenshot("do-qr-desk")
+			kim.Resize(Phone)
+			kim.Fits()
+			kim.Screenshot("do-qr-phone")
+		}
+		if n+1 < len(parts) {
+			kim.Click("#next-part")
+		}
+	}
+
 	big := filepath.Join(t.TempDir(), "big.rwork")
 	require.NoError(t, os.WriteFile(big, make([]byte, 100<<20), 0o644))
 	files = append(files, big)
@@ -188,8 +220,13 @@ func TestASetGoesOutAndComesBack(t *testing.T) {
 	maker.fill("#paste", "Dear instructor,\n> "+code[:40]+"\n> "+code[40:])
 	maker.Click("#read-codes")
 	maker.WaitText("#counted", "2 learners")
+	maker.readPhotos(parts)
+	maker.WaitText("#counted", "3 learners")
+	maker.WaitText("#kept", "Kept in this browser")
+	maker.Reload()
+	maker.arrive("class")
+	maker.WaitText("#counted", "3 learners")
 	maker.WaitText("#papers", "Sam <b>Poe</b>")
-	maker.WaitText("#papers", "102400 kB")
 	maker.WaitFor("#slips .slip")
 	maker.Fits()
 	maker.Screenshot("class-desk")
@@ -207,23 +244,70 @@ func TestASetGoesOutAndComesBack(t *testing.T) {
 	rows, err := csv.NewReader(strings.NewReader(strings.TrimPrefix(table.Text, "\ufeff"))).ReadAll()
 	require.NoError(t, err)
 	require.Len(t, rows, 4)
+	assert.Equal(t, "Kim", rows[2][0])
 	assert.Equal(t, "Jo", rows[1][0])
 	assert.Equal(t, "5", rows[1][9])
 	assert.Equal(t, "problem 3: The sketch shows it, \"all\" of it", rows[1][12])
-	assert.Equal(t, "Sam <b>Poe</b>", rows[2][0])
-	assert.Equal(t, "100", rows[2][5])
-	assert.Equal(t, "unreadable", rows[3][1])
+	assert.Equal(t, "Sam <b>Poe</b>", rows[3][0])
+	assert.Equal(t, "100", rows[3][5])
 
 	all := maker.file(func() { maker.Click("#json") })
 	var report sets.Report
 	require.NoError(t, json.Unmarshal([]byte(all.Text), &report))
-	assert.Equal(t, 2, report.Counted)
+	assert.Equal(t, 3, report.Counted)
 
 	maker.Resize(Phone)
 	maker.Fits()
 	maker.Screenshot("class-phone")
 	maker.Dark()
 	maker.Screenshot("class-dark-phone")
+	maker.Click("#follow")
+	maker.arrive("set")
+	maker.WaitTrue(`document.querySelector("#set-title")?.value === "Again: Week 7"`)
+	maker.Open("/class")
+	maker.WaitText("#counted", "3 learners")
+	maker.Click("#again")
+	maker.Reload()
+	maker.arrive("class")
+	assert.Zero(t, maker.Count("#counted"))
+}
+
+// pathOf is the path of a text as a QR code.
+func pathOf(t *testing.T, text string) string {
+	t.Helper()
+	node, ok := draw.QR(text, "")
+	require.True(t, ok)
+	for _, a := range node.Kids[1].Attrs {
+		if a.Name == "d" {
+			return a.Value
+		}
+	}
+	return ""
+}
+
+func (p *Page) shownQR() string {
+	p.t.Helper()
+	return Eval[string](p, `document.querySelector("#part .qr path").getAttribute("d")`)
+}
+
+// readPhotos gives the page photos with codes. The browser of the test may
+// have no reader of its own, so one stands in that knows what is on each.
+func (p *Page) readPhotos(texts []string) {
+	p.t.Helper()
+	list, err := json.Marshal(texts)
+	require.NoError(p.t, err)
+	Eval[bool](p, `(window.BarcodeDetector = class { async detect() { const next = window.codes.shift(); return next ? [{ rawValue: next }] : []; } }, window.codes = `+string(list)+`, true)`)
+	p.fill("#paste", " ") // shows the page anew, with its reader
+	p.WaitFor("#photos")
+	var files []string
+	for i := range texts {
+		path := filepath.Join(p.t.(*testing.T).TempDir(), fmt.Sprintf("photo%d.png", i))
+		var out bytes.Buffer
+		require.NoError(p.t, png.Encode(&out, image.NewGray(image.Rect(0, 0, 8, 8))))
+		require.NoError(p.t, os.WriteFile(path, out.Bytes(), 0o644))
+		files = append(files, path)
+	}
+	p.do("choosing photos", chromedp.SetUploadFiles(chromedp.CSS("#photos"), files))
 }
 
 // A set without help says nothing before it is handed in, and a long name
@@ -240,6 +324,33 @@ func TestASetWithoutHelp(t *testing.T) {
 	assert.Zero(t, p.Count(".finding .word, #foot-mark, .hint, #switch"))
 	p.Fits()
 	p.Screenshot("task-silent-phone")
+	asked := &sets.Set{Title: "Reasons", House: s.House, Help: sets.NoHelp, Own: true, Number: 9}
+	require.NoError(t, asked.Draw(sets.Blueprint{Chapter: 1, Count: 1, Kind: sets.Choice}))
+	asked.Items = append(asked.Items, sets.QuestionOf(devices.Missing), sets.QuestionOf(devices.Wrong))
+	p.Open("/do#" + asked.Link())
+	p.arrive("do")
+	p.Click("#problem-1")
+	p.arrive("work")
+	p.Click("#answer-0")
+	p.WaitFor(`#answer-0[aria-pressed="true"]`)
+	p.Click("#answer-1")
+	p.WaitFor(`#answer-1[aria-pressed="true"]`)
+	assert.Zero(t, p.Count(`.word strong, #result, [data-tone="good"], [data-tone="bad"]`), "nothing tells whether it is right")
+	p.Screenshot("task-silent-choice-phone")
+	p.Click("#foot-next")
+	p.arrive("reason")
+	p.WaitText(".of-set", "problem 2 of 3")
+	p.Click("#option-1")
+	p.WaitFor(`#option-1[aria-pressed="true"]`)
+	assert.Zero(t, p.Count(`#verdict, [data-tone="good"], [data-tone="bad"]`))
+	p.Fits()
+	p.Screenshot("task-reason-phone")
+	p.Click("#foot-next")
+	p.arrive("reason")
+	p.WaitText(".of-set", "problem 3 of 3")
+	p.Open("/do#" + asked.Link())
+	p.arrive("do")
+	p.WaitText("#left", "1 of 3 problems are not finished, 1 of them not begun")
 	p.Open("/do#" + s.Link()[:20])
 	p.WaitText("main", "cut short")
 	p.Open("/work?n=4#" + s.Link())
