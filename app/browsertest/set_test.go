@@ -13,6 +13,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
@@ -396,4 +397,50 @@ func TestASetOnPaper(t *testing.T) {
 	p.Reload()
 	p.arrive("set")
 	p.WaitTrue(`document.querySelector("#set-title")?.value === "Another"`)
+}
+
+// Hand-ins by photo of their QR codes and by file make a class that is there
+// again after the page is loaded anew, until it is cleared.
+func TestAClassIsKeptUntilItIsCleared(t *testing.T) {
+	s := &sets.Set{Title: "Kept", Help: sets.NoHelp, Own: true, Number: 9}
+	s.House.System, s.House.Code = "us", "shop"
+	require.NoError(t, s.Draw(sets.Blueprint{Chapter: 1, Count: 2, Kind: sets.Guided}))
+	s.Items = append(s.Items, sets.QuestionOf(devices.Missing))
+	handIn := func(name string) *sets.HandIn {
+		h := sets.New(s, name)
+		h.Written = "2026-11-02T09:40"
+		for i := range s.Items {
+			task, err := s.Task(i, name)
+			require.NoError(t, err)
+			h.Work[i] = task.Of()
+			if task.Question != nil {
+				h.Work[i].Tapped = []int{0}
+				continue
+			}
+			h.Work[i].Lines = right(i, &task)
+		}
+		return h
+	}
+	p := New(t, Desk)
+	p.Open("/class#" + s.Link())
+	p.arrive("class")
+	p.readPhotos(sets.Parts(handIn("Kim").Code()))
+	p.WaitText("#counted", "1 learner")
+	p.fill("#paste", handIn("Jo").Code())
+	p.Click("#read-codes")
+	p.WaitText("#counted", "2 learners")
+	p.WaitText("#kept", "Kept in this browser")
+	p.Screenshot("class-kept-desk")
+	p.Open("/class")
+	p.Reload()
+	p.arrive("class")
+	p.WaitText("#counted", "2 learners")
+	p.Resize(Phone)
+	p.Fits()
+	p.Screenshot("class-kept-phone")
+	p.Click("#again")
+	require.Eventually(t, func() bool { return !Eval[bool](p, `caches.has("class-kept")`) }, patience, 50*time.Millisecond)
+	p.Reload()
+	p.arrive("class")
+	assert.Zero(t, p.Count("#counted"))
 }
