@@ -82,7 +82,6 @@ type sheet struct {
 	items  []Item
 	y      float64
 	number map[string]int // of a station, by its key
-	cuts   int            // pipes that go on in another row
 }
 
 // stretch is a row of the main run: its devices from from, below to.

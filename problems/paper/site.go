@@ -55,7 +55,7 @@ type site struct {
 	gauge, main                        float64 // below the floor of level 1
 	height                             float64 // of the top shower above the gauge
 	cold, store, mixed, back           float64
-	boosted, lifts, valves, hasUnits   bool
+	boosted, lifts, valves             bool
 	fallOff, zoneFriction, creep, tank float64
 }
 
