@@ -75,9 +75,10 @@ func TestExamByKeyboard(t *testing.T) {
 			p.WaitText("#question", "Question 5 of 10")
 			p.WaitTrue(fmt.Sprintf(`document.querySelector("#option-%d").checked`, q.Right()))
 		}
-		if i == 7 { // the tab is closed, and opened again from the start
+		if i == 7 { // the page is left, and opened again from the start
 			p.WaitText("#sum", "7 of 10")
-			p.Open("about:blank")
+			p.Open("/")
+			p.arrive("start")
 			p.Open("/exam")
 			p.arrive("exam")
 			p.WaitText("#exam-on", "7 of 10 answered")
