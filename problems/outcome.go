@@ -2,7 +2,8 @@ package problems
 
 import (
 	"math"
-	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"riserwork/solver"
 	"riserwork/solver/unit"
@@ -135,10 +136,11 @@ func (p *Problem) absurd(s *Step, v float64) string {
 
 // Sentence is text with a capital at its start.
 func Sentence(text string) string {
-	if text == "" {
+	r, n := utf8.DecodeRuneInString(text)
+	if n == 0 {
 		return ""
 	}
-	return strings.ToUpper(text[:1]) + text[1:]
+	return string(unicode.ToUpper(r)) + text[n:]
 }
 
 // Most is the static limit at a fixture, as the code prints it for the system

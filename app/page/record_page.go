@@ -8,6 +8,7 @@ import (
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
 	"riserwork/app/record"
+	"riserwork/problems"
 	"riserwork/problems/skills"
 )
 
@@ -220,5 +221,5 @@ func (r *recordPage) onErase(ctx app.Context, e app.Event) {
 // package.
 func plainly(err error) string {
 	text := strings.TrimPrefix(err.Error(), "record: ")
-	return strings.ToUpper(text[:1]) + text[1:] + "."
+	return problems.Sentence(text) + "."
 }

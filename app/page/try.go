@@ -95,7 +95,7 @@ func triedQuery(o solver.Outline, s unit.System) string {
 // sentence is an error as the learner reads it.
 func sentence(err error) string {
 	text := strings.TrimPrefix(err.Error(), "solver: ")
-	return strings.ToUpper(text[:1]) + text[1:] + "."
+	return problems.Sentence(text) + "."
 }
 
 // settings are those of the house.
@@ -156,7 +156,7 @@ func (t *tryPage) short() string {
 	if len(w.Findings) == 0 {
 		return text + " Every limit is kept."
 	}
-	return text + " " + capital(limitsText(len(w.Findings))) + "."
+	return text + " " + problems.Sentence(limitsText(len(w.Findings))) + "."
 }
 
 // value is what stands in the box of a figure.

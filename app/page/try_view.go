@@ -5,6 +5,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/problems"
 	"riserwork/solver"
 	"riserwork/solver/unit"
 	"riserwork/solver/unit/measure"
@@ -163,7 +164,7 @@ func (t *tryPage) findings() app.UI {
 	}
 	var rows []app.UI
 	for _, f := range list {
-		rows = append(rows, app.Li().Text("! "+capital(f.Says)+"."))
+		rows = append(rows, app.Li().Text("! "+problems.Sentence(f.Says)+"."))
 	}
 	return app.Details().Class("findings").Open(len(list) < 6).Body(
 		app.Summary().Text(limitsText(len(list))),
@@ -247,7 +248,7 @@ func (t *tryPage) plant() app.UI {
 	press := func(p unit.Pressure) string { return t.say(roundedTo(p, t.house.System), &measure.Pressure, 3) }
 	list := []app.UI{line("Demand", t.say(float64(w.Demand), &measure.FlowRate, 3)+" of "+unit.Format(roundTo(w.Load.Total, 1), 6)+" fixture units")}
 	for _, p := range w.Pumps {
-		list = append(list, line(capital(p.Name), t.say(float64(p.Flow), &measure.FlowRate, 3)+", "+press(p.Suction.Design)+" in, "+press(p.Discharge.Design)+" out; "+press(p.Discharge.NoFlow)+" out with no flow"))
+		list = append(list, line(problems.Sentence(p.Name), t.say(float64(p.Flow), &measure.FlowRate, 3)+", "+press(p.Suction.Design)+" in, "+press(p.Discharge.Design)+" out; "+press(p.Discharge.NoFlow)+" out with no flow"))
 	}
 	for _, v := range w.Valves {
 		list = append(list, line("Valve of zone "+w.Building.Zones[v.Zone].Name, "set to "+press(v.Setting)+", "+press(v.Inlet.NoFlow)+" before it, "+press(v.Outlet.Design)+" behind it flowing"))

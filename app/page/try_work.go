@@ -6,6 +6,7 @@ import (
 
 	"github.com/maxence-charriere/go-app/v9/pkg/app"
 
+	"riserwork/problems"
 	"riserwork/problems/skills"
 	"riserwork/solver"
 	"riserwork/solver/unit"
@@ -36,7 +37,7 @@ func (t *tryPage) working() app.UI {
 	var rows []app.UI
 	for _, s := range t.steps() {
 		rows = append(rows, app.Tr().Body(
-			app.Th().Scope("row").Text(capital(s.says)),
+			app.Th().Scope("row").Text(problems.Sentence(s.says)),
 			app.Td().Text(t.signed(s.change)),
 			app.Td().Text(t.psi(s.left)),
 		))
@@ -167,6 +168,3 @@ func roundTo(v float64, places int) float64 {
 	scale := math.Pow(10, float64(places))
 	return math.Round(v*scale) / scale
 }
-
-// capital is a text with a great letter before it.
-func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
