@@ -171,7 +171,7 @@ type span struct{ of, least, most, why string }
 var spans = []span{
 	{"pressure", "0 psi", "1500 psi", "no pipe of a building holds more"},
 	{"absolute pressure", "0 psia", "1500 psia", "no pipe of a building holds more"},
-	{"height", "0 ft", "3500 ft", "no building stands higher"},
+	{"height", "0 ft", "30000 ft", "no building stands higher, nor a mountain"},
 	{"pipe length", "0 ft", "100000 ft", "no run of a building is longer"},
 	{"flow", "0 gpm", "20000 gpm", "no building draws more"},
 	{"temperature", "-60 °F", "400 °F", "neither water nor the air about its pipe goes there"},

@@ -104,7 +104,7 @@ func TestWhatIsRefusedIsSaid(t *testing.T) {
 		{"street", "5 ft", "street", "another unit of pressure was expected"},
 		{"street", "", "street", "Nothing was read"},
 		{"street", "9000 psi", "street", "0 psi to 1,500 psi was expected: no pipe of a building holds more."},
-		{"floor_height", "-4 ft", "floor_height", "no building stands higher"},
+		{"floor_height", "-4 ft", "floor_height", "no building stands higher, nor a mountain"},
 		{"street", "10 psi", "", "comes to −"},
 		{"roof", "5 ft", "", "is no given of skill floor-pressure"},
 	} {

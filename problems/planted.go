@@ -3,8 +3,6 @@ package problems
 import (
 	"math/rand/v2"
 	"slices"
-
-	"riserwork/solver/formula"
 )
 
 // Planted is a worked answer with a slip in it, to find and put right. Later
@@ -65,18 +63,10 @@ func (p *Problem) written(step int, w *Wrong) []string {
 		}
 		v := s.rounded(bound.Eval(env))
 		lines[i] = expr.Numbers(func(name string) string { return p.bare(name, env) }) + " = " + s.Text(v)
-		if len(s.Choices) > 0 || p.readsChoice(expr) {
-			lines[i] = s.Text(v) // a word does not stand in a sum
+		if len(s.Choices) > 0 {
+			lines[i] = s.Text(v)
 		}
 		env[p.StepSlot(i)] = v
 	}
 	return lines
-}
-
-// readsChoice reports whether a formula reads a step that is a choice.
-func (p *Problem) readsChoice(e *formula.Expr) bool {
-	return slices.ContainsFunc(e.Names(), func(name string) bool {
-		i := p.Slot(name) - len(p.Told)
-		return i >= 0 && len(p.Steps[i].Choices) > 0
-	})
 }

@@ -42,7 +42,7 @@ var galvanicPairSkill = problems.Skill{
 		},
 		{
 			Name: "noble_area", Says: "surface of the nobler metal", Measure: &measure.CrossArea,
-			Formula: "eaten x area_a + (1 - eaten) x area_b",
+			Formula: "(potential_a > potential_b) x area_a + (potential_b > potential_a) x area_b", // one of them holds and counts 1
 			Why:     "All of the nobler surface takes current.",
 			Slips: []problems.Slip{{
 				ID: "surfaces-added", Formula: "area_a + area_b",
@@ -101,7 +101,7 @@ func drawGalvanicPair(s *building.Sheet) {
 		i, j = j, i
 	}
 	small := s.Pick([]float64{8, 10, 12, 15}, []float64{5000, 6000, 8000, 10000})
-	large := small * s.Pick([]float64{2.5, 4, 5, 6, 8, 10}, []float64{2.5, 4, 5, 6, 8, 10})
+	large := small * s.Pick([]float64{2.5, 4, 5, 6, 8}, []float64{2.5, 4, 5, 6, 8})
 	areas := choose(s.Chance(0.5), [2]float64{small, large}, [2]float64{large, small})
 	s.Name("metal_a", series[i].Metal)
 	s.Name("metal_b", series[j].Metal)

@@ -151,10 +151,8 @@ func recirculationRule(s *building.Sheet) (r solver.RecirculationRule, says stri
 func drawRecirculation(s *building.Sheet) {
 	t := s.Tower(building.Plan{Uses: []solver.Use{solver.Apartment, solver.Hotel, solver.Residence, solver.Office}, Min: 3, Max: s.Int(3, 6)})
 	s.SetStreet(s.PickPlate([]float64{70, 75}, []float64{475, 500}), s.PickPlate([]float64{60, 62}, []float64{420, 430}), 0, "on the gauge in the meter room")
-	whole, cold, ok := TellRecirculation(s, t.Storeys, tape(s, t.Up(t.Storeys)+s.Shower()))
-	if ok {
-		t.Loop = &solver.Loop{FarthestFromHeater: s.Length(whole), FarthestFromLoop: s.Length(cold)}
-	}
+	whole, cold, _ := TellRecirculation(s, t.Storeys, tape(s, t.Up(t.Storeys)+s.Shower()))
+	t.Loop = &solver.Loop{FarthestFromHeater: s.Length(whole), FarthestFromLoop: s.Length(cold)}
 }
 
 // storeysLimit is the most storeys that the rule leaves alone.

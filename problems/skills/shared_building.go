@@ -65,8 +65,8 @@ func TellRecirculation(s *building.Sheet, storeys int, up float64) (whole, cold 
 		}
 	}
 	a, ok := pick(s, fit)
-	if !ok {
-		return 0, 0, false
+	if !ok { // exactly on the limit, which nobody is asked about
+		a = aim{run: up, branch: up, length: limit}
 	}
 	kept, keptSays := 0.0, "None of it is recirculated or heat traced yet."
 	if loop {
@@ -83,5 +83,5 @@ func TellRecirculation(s *building.Sheet, storeys int, up float64) (whole, cold 
 	s.Set("storeys", float64(storeys))
 	s.Set("length_limit", limit)
 	s.Values = append(s.Values, storeysLimit(rule))
-	return a.run + up + a.branch, a.length, true
+	return a.run + up + a.branch, a.length, ok
 }

@@ -25,7 +25,7 @@ var zonesOutside = []struct {
 		"shop drill; common practice, no source"},
 	{"next-valve", []problems.Own{{Name: "allowed", Text: "70 psi"}, {Name: "setting", Text: "25 psi"}, {Name: "floor_height", Text: "10 ft"}, {Name: "last_level", Text: "24"}}, "next_level", 14, 0,
 		"shop drill: 104 ft is 10 floors of 10 ft; common practice, no source"},
-	{"next-valve", []problems.Own{{Name: "allowed", Text: "150 psi"}, {Name: "setting", Text: "0 psi"}}, "drop", 346.5, 0.6,
+	{"next-valve", []problems.Own{{Name: "allowed", Text: "150 psi"}, {Name: "setting", Text: "0 psi"}, {Name: "last_level", Text: "60"}}, "drop", 346.5, 0.6,
 		"U.S. Army TM 10-4320-345-13, hose-line system (2.31 ft a psi); confirmed"},
 	{"base-pressure", []problems.Own{{Name: "valve_height", Text: "66 ft"}, {Name: "base_depth", Text: "10 ft"}, {Name: "setting", Text: "25 psi"}}, "base", 58, 0.5,
 		"shop drill: 76 ft below a setting of 25 psi; common practice, no source"},
