@@ -7,7 +7,7 @@ DESK := .bin/riserwork
 WASM := GOOS=js GOARCH=wasm
 # Calls that are written out in place make these packages larger, and nothing
 # in them is called often enough to gain by it.
-LEAN := $(foreach p,problems problems/building problems/skills app/page app/draw,-gcflags=riserwork/$(p)=-l)
+LEAN := $(foreach p,problems $(addprefix problems/,building devices exam paper sets skills walk) app/page app/draw app/record,-gcflags=riserwork/$(p)=-l)
 WASMBUILD := $(WASM) go build -trimpath -ldflags='-s -w' $(LEAN)
 GOSRC := app problems solver
 

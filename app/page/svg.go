@@ -57,7 +57,7 @@ func table(caption string, rows [][]string) app.UI {
 		}
 		body = append(body, app.Tr().Body(cells...))
 	}
-	return app.Div().Class("table").Body(app.Table().Body(
+	return app.Div().Class("table").TabIndex(0).Attr("role", "region").Aria("label", caption).Body(app.Table().Body(
 		app.Caption().Class("unseen").Text(caption),
 		app.THead().Body(app.Tr().Body(head...)),
 		app.TBody().Body(body...),

@@ -230,7 +230,7 @@ func (t *tryPage) levels() app.UI {
 	return app.Section().Class("levels").Aria("labelledby", "try-levels").Body(
 		app.H2().ID("try-levels").Text("Pressures in "+unitName),
 		app.P().Class("aside").Text("Tap a number to see how it is worked out. ↓ is the first floor that the street alone leaves short; ! marks a limit that is not kept."),
-		app.Div().Class("table").Body(app.Table().Body(app.THead().Body(app.Tr().Body(head...)), app.TBody().Body(rows...))),
+		app.Div().Class("table").TabIndex(0).Attr("role", "region").Aria("label", "Every floor").Body(app.Table().Body(app.THead().Body(app.Tr().Body(head...)), app.TBody().Body(rows...))),
 	)
 }
 

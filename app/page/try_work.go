@@ -45,7 +45,7 @@ func (t *tryPage) working() app.UI {
 	unitName := measure.Pressure.Unit(t.house.System).Name
 	return app.Section().Class("sum").ID("try-working").TabIndex(-1).Aria("labelledby", "try-worked").Body(
 		app.H2().ID("try-worked").Text(title),
-		app.Div().Class("table").Body(app.Table().Body(
+		app.Div().Class("table").TabIndex(0).Attr("role", "region").Aria("label", "The working").Body(app.Table().Body(
 			app.THead().Body(app.Tr().Body(app.Th().Scope("col").Text("From the street"), app.Th().Scope("col").Text(unitName), app.Th().Scope("col").Text("left"))),
 			app.TBody().Body(rows...),
 		)),
