@@ -88,7 +88,7 @@ test-wasm: go
 # The browser reads the built site, which the test cache does not see.
 test-browser: build chromium npm
 	@echo '== browser tests'
-	@go test -count=1 -tags browser ./app/browsertest/
+	@go test -count=1 -tags browser -timeout 40m ./app/browsertest/
 
 chromium:
 	@for name in chromium chromium-browser google-chrome chrome; do \
