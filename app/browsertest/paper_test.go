@@ -5,7 +5,6 @@ package browsertest
 import (
 	"fmt"
 	"os"
-	"slices"
 	"strings"
 	"testing"
 
@@ -28,14 +27,12 @@ func (p *Page) writePart(x *problems.Problem, lines []string) {
 			p.fill(box(i), text)
 		}
 	}
-	if p.Count(".pad .keys") > 0 {
-		p.Click(`[aria-label="put the keys away"]`) // they stand where the foot does
-	}
-	if slices.Contains(lines, "") {
-		p.Click("#foot-mark")
-	} else {
-		p.Click("#foot-mark.primary, #onward")
-	}
+	// The keys stand where the foot does, until they are put away.
+	p.WaitTrue(`(() => {
+		const mark = document.querySelector("#foot-mark"), away = document.querySelector('[aria-label="put the keys away"]');
+		(mark ?? away)?.click();
+		return mark !== null;
+	})()`)
 	p.WaitFor("#result")
 }
 
