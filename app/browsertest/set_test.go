@@ -262,15 +262,6 @@ func TestASetGoesOutAndComesBack(t *testing.T) {
 	maker.Screenshot("class-phone")
 	maker.Dark()
 	maker.Screenshot("class-dark-phone")
-	maker.Click("#follow")
-	maker.arrive("set")
-	maker.WaitTrue(`document.querySelector("#set-title")?.value === "Again: Week 7"`)
-	maker.Open("/class")
-	maker.WaitText("#counted", "3 learners")
-	maker.Click("#again")
-	maker.Reload()
-	maker.arrive("class")
-	assert.Zero(t, maker.Count("#counted"))
 }
 
 // pathOf is the path of a text as a QR code.

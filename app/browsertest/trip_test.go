@@ -250,8 +250,11 @@ func TestEverySkillFits(t *testing.T) {
 			p.WaitTrue(`location.search.includes("skill=` + skill.ID + `&") && !document.querySelector("#result") && document.querySelector(".line")`)
 			p.Fits()
 			Eval[bool](p, `(() => { for (const e of document.querySelectorAll("input.box")) { e.value = "987654321.5 psi"; e.dispatchEvent(new Event("input")); } return true; })()`)
-			p.Click(`.pad [aria-label="put the keys away"]`)
-			p.Click("#foot-mark")
+			p.WaitTrue(`(() => {
+				const mark = document.querySelector("#foot-mark"), away = document.querySelector('.pad [aria-label="put the keys away"]');
+				(mark ?? away)?.click();
+				return mark !== null;
+			})()`)
 			p.WaitFor("#result")
 			p.Fits()
 			p.Click("#foot-line")
