@@ -249,6 +249,9 @@ func TestEverySkillFits(t *testing.T) {
 			p.WaitText("h1", skill.Title)
 			p.WaitTrue(`location.search.includes("skill=` + skill.ID + `&") && !document.querySelector("#result") && document.querySelector(".line")`)
 			p.Fits()
+			if p.Count("input.box") == 0 {
+				continue // words to choose from only
+			}
 			Eval[bool](p, `(() => { for (const e of document.querySelectorAll("input.box")) { e.value = "987654321.5 psi"; e.dispatchEvent(new Event("input")); } return true; })()`)
 			p.WaitTrue(`(() => {
 				const mark = document.querySelector("#foot-mark"), away = document.querySelector('.pad [aria-label="put the keys away"]');
