@@ -256,8 +256,12 @@ func TestEverySkillFits(t *testing.T) {
 			p.WaitTrue(`(() => {
 				const mark = document.querySelector("#foot-mark"), away = document.querySelector('.pad [aria-label="put the keys away"]');
 				(mark ?? away)?.click();
-				return mark !== null;
+				globalThis.marked = mark !== null;
+				return mark || !away;
 			})()`)
+			if !Eval[bool](p, `globalThis.marked`) {
+				continue // the foot asks for a word first
+			}
 			p.WaitFor("#result")
 			p.Fits()
 			p.Click("#foot-line")
