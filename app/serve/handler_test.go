@@ -62,7 +62,7 @@ func TestAddresses(t *testing.T) {
 		{"/..", "text/plain; charset=utf-8", 404, ""},
 		{"/house/old", "", 302, "../"},
 		{"/house/", "", 302, "../house"},
-		{"/work/?skill=reach&seed=2", "", 302, "../work?skill=reach&seed=2"},
+		{"/house/?units=us&code=npc", "", 302, "../house?units=us&code=npc"},
 		{"//elsewhere.example/", "", 302, "../../"},
 		{"///", "", 302, "../../"},
 	}
